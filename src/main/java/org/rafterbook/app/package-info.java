@@ -1,0 +1,5 @@
+/** Composition root, launcher and command line. */
+@NullMarked
+package org.rafterbook.app;
+
+import org.jspecify.annotations.NullMarked;
