@@ -1,0 +1,9 @@
+package org.rafterbook.flight;
+
+import org.rafterbook.units.Worded;
+
+/** Where a station pressure comes from. */
+public enum PressureSource implements Worded {
+    MEASURED,
+    FROM_HEIGHT
+}

@@ -1,0 +1,29 @@
+package org.rafterbook.flight;
+
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A planned comparison of two values of one setting.
+ *
+ * @param numberA first value in SI, or null where the setting is a word
+ * @param perSide flights planned for each value
+ * @param seed the order was drawn with
+ * @param drawnOrder the order drawn, letters A and B
+ * @param judgedAt when it was judged, null while open
+ * @param endedWhy what the flyer said on ending it before all were flown
+ */
+public record Trial(
+        String id,
+        String modelId,
+        String settingId,
+        @Nullable Double numberA,
+        @Nullable String wordA,
+        @Nullable Double numberB,
+        @Nullable String wordB,
+        int perSide,
+        long seed,
+        String drawnOrder,
+        Instant openedAt,
+        @Nullable Instant judgedAt,
+        @Nullable String endedWhy) {}
