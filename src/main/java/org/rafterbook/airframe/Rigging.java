@@ -17,4 +17,15 @@ public record Rigging(
         @Nullable String previousId,
         @Nullable Instant setAt,
         @Nullable String reason,
-        @Nullable String trialId) {}
+        @Nullable String trialId) {
+
+    /** The same occasion with another version. */
+    public Rigging withVersion(String version) {
+        return new Rigging(id, modelId, ordinal, version, previousId, setAt, reason, trialId);
+    }
+
+    /** The same occasion at another place in the strip. */
+    public Rigging withPlace(int newOrdinal, @Nullable String newPrevious) {
+        return new Rigging(id, modelId, newOrdinal, versionId, newPrevious, setAt, reason, trialId);
+    }
+}

@@ -24,4 +24,38 @@ public record Version(
         @Nullable Double zeroShiftM,
         @Nullable String zeroShiftReason,
         boolean sketch,
-        Instant madeAt) {}
+        Instant madeAt) {
+
+    /** The same version with other geometry and the digest that goes with it. */
+    public Version withGeometry(String newDigest, @Nullable String newGeometry) {
+        return new Version(
+                id,
+                modelId,
+                build,
+                number,
+                newDigest,
+                newGeometry,
+                markedGood,
+                zeroShiftM,
+                zeroShiftReason,
+                sketch,
+                madeAt);
+    }
+
+    /** The same version marked as well-behaved, or not. */
+    public Version withMark(boolean good) {
+        return new Version(
+                id, modelId, build, number, digest, geometry, good, zeroShiftM, zeroShiftReason, sketch, madeAt);
+    }
+
+    /** The same version with its neutral point moved, m, and why; both null takes the shift away. */
+    public Version withZero(@Nullable Double shiftM, @Nullable String reason) {
+        return new Version(id, modelId, build, number, digest, geometry, markedGood, shiftM, reason, sketch, madeAt);
+    }
+
+    /** The same version as one that flies. */
+    public Version taken() {
+        return new Version(
+                id, modelId, build, number, digest, geometry, markedGood, zeroShiftM, zeroShiftReason, false, madeAt);
+    }
+}
