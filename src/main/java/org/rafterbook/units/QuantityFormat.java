@@ -37,6 +37,19 @@ public final class QuantityFormat {
         return si == null || isUnknown(si) ? UNKNOWN : join(number(quantity, si, decimals), unitOf(quantity));
     }
 
+    /** Value and unit with as many decimals as it has, but no more than given: "0.9 g", "1.3996 g". */
+    public String shortest(Quantity quantity, @Nullable Double si, int mostDecimals) {
+        if (si == null || isUnknown(si)) {
+            return UNKNOWN;
+        }
+        if (quantity == Quantity.TIME) {
+            return text(quantity, si);
+        }
+        BigDecimal rounded =
+                BigDecimal.valueOf(quantity.unit(units).fromSi(si)).setScale(mostDecimals, RoundingMode.HALF_UP);
+        return join(signed(MachineNumber.text(rounded.doubleValue())), unitOf(quantity));
+    }
+
     /** Value and unit, or the given word where the value is not known. */
     public String textOr(String word, Quantity quantity, @Nullable Double si) {
         return si == null || isUnknown(si) ? word : text(quantity, si);

@@ -79,6 +79,16 @@ class QuantityFormatTest {
     }
 
     @Test
+    void shortestKeepsTheDecimalsThereAre() {
+        assertThat(metric.shortest(Quantity.MASS, 0.0009, 4)).isEqualTo("0.9 g");
+        assertThat(metric.shortest(Quantity.MASS, 0.0013996, 4)).isEqualTo("1.3996 g");
+        assertThat(metric.shortest(Quantity.LENGTH, 1.0 / 3, 4)).isEqualTo("333.3333 mm");
+        assertThat(metric.shortest(Quantity.LENGTH, -0.002, 4)).isEqualTo("−2 mm");
+        assertThat(metric.shortest(Quantity.TIME, 641.7, 4)).isEqualTo("10:41");
+        assertThat(metric.shortest(Quantity.MASS, null, 4)).isEqualTo("–");
+    }
+
+    @Test
     void rangesAndUncertaintiesNameTheirUnitOnce() {
         assertThat(metric.range(Quantity.HEIGHT, 7.9, 9.4)).isEqualTo("7.9 to 9.4 m");
         assertThat(metric.range(Quantity.HEIGHT, 7.9, 7.9)).isEqualTo("7.9 m");
