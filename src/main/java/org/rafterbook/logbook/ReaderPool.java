@@ -1,0 +1,47 @@
+package org.rafterbook.logbook;
+
+import java.util.concurrent.ConcurrentLinkedDeque;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/** Connections for reading: as many as there are questions at once, kept for the next. */
+final class ReaderPool implements AutoCloseable {
+
+    private final Supplier<Sql> opener;
+    private final ConcurrentLinkedDeque<Sql> idle = new ConcurrentLinkedDeque<>();
+    private volatile boolean closed;
+
+    ReaderPool(Supplier<Sql> opener) {
+        this.opener = opener;
+    }
+
+    /** Runs the work on one moment's state of the logbook. */
+    <T extends @Nullable Object> T snapshot(Function<Sql, T> work) {
+        Sql sql = idle.pollFirst();
+        if (sql == null) {
+            sql = opener.get();
+        }
+        try {
+            sql.execute("BEGIN");
+            try {
+                return work.apply(sql);
+            } finally {
+                sql.execute("ROLLBACK");
+            }
+        } finally {
+            idle.addFirst(sql);
+            if (closed) {
+                close();
+            }
+        }
+    }
+
+    @Override
+    public void close() {
+        closed = true;
+        for (Sql sql = idle.pollFirst(); sql != null; sql = idle.pollFirst()) {
+            sql.close();
+        }
+    }
+}
