@@ -1,0 +1,74 @@
+package org.rafterbook.ui.kit;
+
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/**
+ * Rows and columns with the gaps of the design: 0, 4, 8, 12, 16, 24 or 32 px at 100 %, kept in em by the stylesheet. A
+ * node's inner distance is a style class of the same kind, {@code pad-12}.
+ */
+public final class Lay {
+
+    private Lay() {}
+
+    /** Nodes beside each other, on one base line where they are text. */
+    public static HBox row(int gap, Node... nodes) {
+        HBox row = new HBox(nodes);
+        row.getStyleClass().add("gap-" + gap);
+        row.setAlignment(Pos.CENTER_LEFT);
+        return row;
+    }
+
+    /** Nodes beside each other whose texts share a base line. */
+    public static HBox baseline(int gap, Node... nodes) {
+        HBox row = row(gap, nodes);
+        row.setAlignment(Pos.BASELINE_LEFT);
+        return row;
+    }
+
+    /** Nodes below each other. */
+    public static VBox column(int gap, Node... nodes) {
+        VBox column = new VBox(nodes);
+        column.getStyleClass().add("gap-" + gap);
+        column.setFillWidth(true);
+        return column;
+    }
+
+    /** Lets the node take what room is left in its row or column. */
+    public static <N extends Node> N grow(N node) {
+        HBox.setHgrow(node, Priority.ALWAYS);
+        VBox.setVgrow(node, Priority.ALWAYS);
+        if (node instanceof Region region) {
+            region.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+        }
+        return node;
+    }
+
+    /** Room that pushes its neighbours apart. */
+    public static Region space() {
+        return grow(new Region());
+    }
+
+    /** A hairline across a column. */
+    public static Region hairline() {
+        Region line = new Region();
+        line.getStyleClass().add("hairline");
+        return line;
+    }
+
+    /** Adds style classes and gives the node back. */
+    public static <N extends Node> N styled(N node, String... classes) {
+        node.getStyleClass().addAll(classes);
+        return node;
+    }
+
+    /** Shows or hides the node together with its room. */
+    public static void show(Node node, boolean shown) {
+        node.setVisible(shown);
+        node.setManaged(shown);
+    }
+}

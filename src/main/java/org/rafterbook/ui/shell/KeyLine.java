@@ -1,0 +1,75 @@
+package org.rafterbook.ui.shell;
+
+import javafx.beans.InvalidationListener;
+import javafx.beans.WeakInvalidationListener;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.ui.action.Action;
+import org.rafterbook.ui.action.KeyHint;
+import org.rafterbook.ui.action.Keys;
+import org.rafterbook.ui.kit.FittingRow;
+import org.rafterbook.ui.kit.KeyCap;
+import org.rafterbook.ui.kit.Lay;
+import org.rafterbook.ui.kit.Words;
+
+/** The line at the foot: at most six keys, help last; at the right what was kept and what undo would undo. */
+final class KeyLine extends HBox {
+
+    private static final int SHOWN = 5;
+
+    private final FittingRow hints = new FittingRow();
+    private final HBox end = new HBox();
+    private final HBox kept;
+    private final Action help;
+    private final InvalidationListener changed = observable -> fill();
+    private @Nullable Keys keys;
+
+    KeyLine(Action help, Action undo, Kept status) {
+        this.help = help;
+        getStyleClass().add("key-line");
+        hints.getStyleClass().add("hints");
+        end.setMinWidth(USE_PREF_SIZE);
+        kept = keptSide(undo, status);
+        getChildren().addAll(Lay.grow(hints), end);
+    }
+
+    private static HBox keptSide(Action undo, Kept status) {
+        Label says = Words.aside("");
+        says.textProperty().bind(status.saysProperty());
+        HBox tick = Lay.row(4, Lay.styled(new Label("✓"), "good-tick"), says);
+        status.saysProperty().subscribe(text -> Lay.show(tick, !text.isEmpty()));
+        Label what = Words.aside("");
+        what.textProperty().bind(status.undoesProperty().map(text -> text.isEmpty() ? "" : "undo “" + text + "”"));
+        HBox undoing = Lay.row(4, new KeyCap(undo.key()), what);
+        undoing.setOnMouseClicked(event -> undo.run());
+        status.undoesProperty().subscribe(text -> Lay.show(undoing, !text.isEmpty()));
+        HBox side = new HBox(tick, undoing);
+        side.getStyleClass().add("hints");
+        return side;
+    }
+
+    void show(Keys now, @Nullable Node footNote) {
+        keys = now;
+        now.line().addListener(new WeakInvalidationListener(changed));
+        end.getChildren().setAll(footNote == null ? kept : footNote);
+        fill();
+    }
+
+    private void fill() {
+        hints.getChildren().clear();
+        if (keys != null) {
+            keys.line().stream()
+                    .limit(SHOWN)
+                    .forEach(hint -> hints.getChildren().add(entry(hint)));
+        }
+        HBox last = entry(new KeyHint(help.key(), "help"));
+        last.setOnMouseClicked(event -> help.run());
+        hints.getChildren().add(last);
+    }
+
+    private static HBox entry(KeyHint hint) {
+        return Lay.row(4, new KeyCap(hint.caps()), Words.aside(hint.says()));
+    }
+}

@@ -1,0 +1,179 @@
+package org.rafterbook.ui.shell;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Supplier;
+import javafx.beans.value.ChangeListener;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.ui.action.Action;
+import org.rafterbook.ui.action.Keys;
+import org.rafterbook.ui.action.Problem;
+import org.rafterbook.ui.kit.Buttons;
+import org.rafterbook.ui.kit.Lay;
+import org.rafterbook.ui.kit.Notice;
+
+/**
+ * What is in the window round the places: the rail at the left; head, error bar, rule, content, undo bar and key line
+ * below each other; help and the caps of the Alt key over all. It makes a place at the first visit.
+ */
+public final class Shell extends StackPane {
+
+    private final Tools tools;
+    private final Keys everywhere;
+    private final Map<PlaceId, Supplier<? extends Place>> makers;
+    private final Map<PlaceId, Place> made = new EnumMap<>(PlaceId.class);
+    private final Rail rail;
+    private final Head head = new Head();
+    private final StackPane rule = new StackPane();
+    private final StackPane content = new StackPane();
+    private final KeyLine keyLine;
+    private final HelpSheet help = new HelpSheet(this::closeHelp);
+    private final CapsOverlay caps = new CapsOverlay();
+    private final ChangeListener<Keys> keysChanged = (observable, before, now) -> showKeys();
+    private final Keys noKeys;
+    private @Nullable Place current;
+    private @Nullable Node focusBeforeHelp;
+
+    /**
+     * @param makers how to make each place; all five
+     */
+    public Shell(Tools tools, Map<PlaceId, Supplier<? extends Place>> makers) {
+        this.tools = tools;
+        this.makers = new EnumMap<>(makers);
+        everywhere = tools.keys();
+        noKeys = tools.keys();
+        Map<PlaceId, Action> go = new EnumMap<>(PlaceId.class);
+        for (PlaceId id : PlaceId.values()) {
+            go.put(id, everywhere.on(id.key(), id.title(), () -> tools.showing().set(id)));
+        }
+        for (PlaceId id : PlaceId.values()) {
+            everywhere.on(
+                    "Ctrl+" + (id.ordinal() + 1),
+                    id.title(),
+                    () -> tools.showing().set(id));
+        }
+        Action theme =
+                everywhere.on("Ctrl+Shift+T", "Next theme", () -> tools.look().turn());
+        Action undo = everywhere.on("Ctrl+Z", "Undo", () -> tools.kept().undo());
+        Action helping = everywhere.on("?", "Help: every key", this::toggleHelp);
+        everywhere.on("Esc", "Close help or an error", this::escape);
+        rail = new Rail(go, theme);
+        keyLine = new KeyLine(helping, undo, tools.kept());
+        rule.getStyleClass().add("rule-area");
+        content.getStyleClass().add("content");
+        getStyleClass().add("shell");
+        VBox right = new VBox(head, errorBar(), rule, Lay.grow(content), undoBar(undo), keyLine);
+        HBox window = new HBox(rail, Lay.grow(right));
+        right.setMinWidth(0);
+        content.setMinSize(0, 0);
+        getChildren().addAll(window, help, caps);
+        tools.showing().subscribe(this::go);
+        KeyRouter router = new KeyRouter(() -> help.isVisible() ? noKeys : keys(), everywhere, caps);
+        sceneProperty().subscribe(scene -> {
+            if (scene != null) {
+                router.listen(scene);
+            }
+        });
+    }
+
+    /** Keys that work in every place; the app adds its own, such as opening another logbook. */
+    public Keys everywhere() {
+        return everywhere;
+    }
+
+    private void go(PlaceId id) {
+        tools.errors().guard(() -> {
+            Place next = made.computeIfAbsent(
+                    id,
+                    key -> Objects.requireNonNull(makers.get(key), key.title()).get());
+            if (next == current) {
+                return;
+            }
+            closeHelp();
+            leave();
+            current = next;
+            rail.here(id);
+            head.show(id, next);
+            Node itsRule = next.rule();
+            rule.getChildren().clear();
+            if (itsRule != null) {
+                rule.getChildren().add(itsRule);
+            }
+            Lay.show(rule, itsRule != null);
+            content.getChildren().setAll(next.node());
+            next.keys().addListener(keysChanged);
+            showKeys();
+            next.shown();
+        });
+    }
+
+    private void leave() {
+        if (current != null) {
+            current.keys().removeListener(keysChanged);
+            current.hidden();
+        }
+    }
+
+    private Keys keys() {
+        return current == null ? noKeys : current.keys().getValue();
+    }
+
+    private void showKeys() {
+        keyLine.show(keys(), current == null ? null : current.footNote());
+    }
+
+    private Notice errorBar() {
+        Button close =
+                Buttons.link(tools.keys().action("Close", () -> tools.errors().clear()));
+        Notice bar = Notice.wrong(close);
+        tools.errors().shownProperty().subscribe((Problem problem) -> {
+            Lay.show(bar, problem != null);
+            if (problem != null) {
+                bar.say(problem.what(), problem.rest());
+            }
+        });
+        return Lay.styled(bar, "under-head");
+    }
+
+    private HBox undoBar(Action undo) {
+        Notice bar = Notice.done(Buttons.secondary(undo));
+        HBox edge = Lay.styled(new HBox(Lay.grow(bar)), "undo-bar");
+        tools.kept().takenAwayProperty().subscribe(sentence -> {
+            Lay.show(edge, !sentence.isEmpty());
+            bar.say(sentence, "");
+        });
+        return edge;
+    }
+
+    private void toggleHelp() {
+        if (help.isVisible()) {
+            closeHelp();
+        } else {
+            focusBeforeHelp = getScene() == null ? null : getScene().getFocusOwner();
+            help.open(tools.showing().get().title(), keys(), everywhere);
+        }
+    }
+
+    private void closeHelp() {
+        if (help.isVisible()) {
+            help.close();
+            if (focusBeforeHelp != null) {
+                focusBeforeHelp.requestFocus();
+            }
+        }
+    }
+
+    private void escape() {
+        if (help.isVisible()) {
+            closeHelp();
+        } else {
+            tools.errors().clear();
+        }
+    }
+}
