@@ -1,11 +1,7 @@
 package org.rafterbook.review;
 
-import org.hipparchus.special.Erf;
-
 /** A weighted mixture of normal distributions, for bands of estimates averaged over models. */
 final class NormalMixture {
-
-    private static final double ROOT_HALF = StrictMath.sqrt(0.5);
 
     private final double[] weight;
     private final double[] mean;
@@ -30,51 +26,43 @@ final class NormalMixture {
     double cumulative(double x) {
         double sum = 0;
         for (int i = 0; i < weight.length; i++) {
-            sum += weight[i] * phi((x - mean[i]) / sd[i]);
+            sum += weight[i] * Normal.cumulative((x - mean[i]) / sd[i]);
         }
         return sum;
     }
 
-    /** The value below which lies the share {@code p}, by the false position method (Illinois variant), to 1e-9. */
+    /** The value below which lies the share {@code p}, to 1e-8: Newton's steps, halving where they leave the bracket. */
     double quantile(double p) {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
+        double mean = mean();
+        double variance = 0;
         for (int i = 0; i < weight.length; i++) {
-            low = Math.min(low, mean[i] - 8 * sd[i]);
-            high = Math.max(high, mean[i] + 8 * sd[i]);
+            low = Math.min(low, this.mean[i] - 8 * sd[i]);
+            high = Math.max(high, this.mean[i] + 8 * sd[i]);
+            variance += weight[i] * (sd[i] * sd[i] + (this.mean[i] - mean) * (this.mean[i] - mean));
         }
-        double atLow = -p;
-        double atHigh = 1 - p;
-        int side = 0;
-        for (int i = 0; i < 200 && high - low > 1e-9; i++) {
-            // Every fourth step halves, so that a long flat tail cannot hold the bracket open.
-            double x = i % 4 == 3 ? 0.5 * (low + high) : (low * atHigh - high * atLow) / (atHigh - atLow);
-            double at = cumulative(x) - p;
-            if (Math.abs(at) < 1e-12) {
-                return x;
+        double x = mean + Math.sqrt(variance) * (p < 0.5 ? -1 : 1);
+        for (int i = 0; i < 100; i++) {
+            double off = -p;
+            double slope = 0;
+            for (int k = 0; k < weight.length; k++) {
+                double z = (x - this.mean[k]) / sd[k];
+                double density = Normal.density(z);
+                off += weight[k] * Normal.cumulative(z, density);
+                slope += weight[k] * density / sd[k];
             }
-            if (at < 0) {
-                low = x;
-                atLow = at;
-                atHigh = side == -1 ? atHigh / 2 : atHigh;
-                side = -1;
-            } else {
-                high = x;
-                atHigh = at;
-                atLow = side == 1 ? atLow / 2 : atLow;
-                side = 1;
+            low = off < 0 ? x : low;
+            high = off < 0 ? high : x;
+            double next = x - off / slope;
+            if (!(next > low && next < high)) {
+                next = 0.5 * (low + high);
             }
+            if (Math.abs(next - x) < 1e-8) {
+                return next;
+            }
+            x = next;
         }
-        return 0.5 * (low + high);
-    }
-
-    /** Standard normal distribution function. */
-    static double phi(double z) {
-        return 0.5 * Erf.erfc(-z * ROOT_HALF);
-    }
-
-    /** Standard normal density. */
-    static double density(double z) {
-        return StrictMath.exp(-0.5 * z * z) / StrictMath.sqrt(2 * StrictMath.PI);
+        return x;
     }
 }

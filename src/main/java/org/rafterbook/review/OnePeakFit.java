@@ -1,6 +1,7 @@
 package org.rafterbook.review;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeMap;
@@ -77,10 +78,7 @@ final class OnePeakFit {
         for (int i = 0; i < n; i++) {
             kept[0][i] /= sum;
         }
-        return new NormalMixture(
-                java.util.Arrays.copyOf(kept[0], n),
-                java.util.Arrays.copyOf(kept[1], n),
-                java.util.Arrays.copyOf(kept[2], n));
+        return new NormalMixture(Arrays.copyOf(kept[0], n), Arrays.copyOf(kept[1], n), Arrays.copyOf(kept[2], n));
     }
 
     /** Probability that the peak lies at each place of the grid. */
@@ -144,8 +142,8 @@ final class OnePeakFit {
             for (int c = 0; c < weight[h].length; c++) {
                 double d = mean[h][c][k] - mean[h][c][incumbent];
                 double z = d / sd;
-                double phi = NormalMixture.phi(z);
-                expected += weight[h][c] * (d * phi + sd * NormalMixture.density(z));
+                double phi = Normal.cumulative(z);
+                expected += weight[h][c] * (d * phi + sd * Normal.density(z));
                 chance += weight[h][c] * phi;
             }
         }

@@ -15,6 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param days sessions the flights come from
  * @param best where the best value lies with 90 % probability
  * @param littleLost where less than 1 % is expected to be lost against the best; null where that holds nowhere yet
+ * @param parabola 90 % interval of the vertex of a least-squares parabola, the simple cross-check; null where its
+ *     curvature is not significant
  * @param agreement probability of level means as far from the curve as these if one peak is right
  * @param next what to try next on this axis
  */
@@ -27,6 +29,7 @@ public record Response(
         int days,
         Span best,
         @Nullable Span littleLost,
+        @Nullable Span parabola,
         double agreement,
         NextTry next) {
 
@@ -78,6 +81,10 @@ public record Response(
         String base = "From " + Figures.count(points.size(), "flight") + " at " + valuesFlown + " values on "
                 + Figures.count(days, "day");
         sentences.add(base + (atLeast() > 0 ? ", " + atLeast() + " of them counted as \"at least\"." : "."));
+        if (parabola != null) {
+            sentences.add("A plain parabola through the same flights has its top between " + show(parabola.low())
+                    + " and " + show(parabola.high()) + unit() + " (90 %).");
+        }
         if (isDoubtful()) {
             sentences.add("The times at the single values do not fit a curve with one peak: trust the points, not the"
                     + " curve.");

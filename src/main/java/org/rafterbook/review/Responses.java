@@ -1,6 +1,7 @@
 package org.rafterbook.review;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
@@ -37,8 +38,7 @@ public final class Responses {
                 .map(p -> new ResponsePoint(scale(range, p.value()), p.session(), p.logDuration(), p.atLeast()))
                 .toList();
         OnePeakFit fit = OnePeak.fit(
-                scaled,
-                java.util.Arrays.stream(candidates).map(v -> scale(range, v)).toArray());
+                scaled, Arrays.stream(candidates).map(v -> scale(range, v)).toArray());
 
         double[] peak = fit.peak();
         double[] loss = fit.expectedLoss();
@@ -70,6 +70,9 @@ public final class Responses {
                         curve.get(region.get(0)).value(),
                         curve.get(region.get(region.size() - 1)).value()),
                 little.length == 0 ? null : new Span(little[0], little[little.length - 1]),
+                Parabola.fit(points, (flown.low() + flown.high()) / 2)
+                        .flatMap(p -> p.vertexSpan(0.90))
+                        .orElse(null),
                 fit.agreement(),
                 next(axis, fit, range, scaled)));
     }
