@@ -1,0 +1,127 @@
+package org.rafterbook.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How duration goes with one quantity, as far as the flights tell.
+ *
+ * @param axis the quantity: a setting, or the stability margin
+ * @param curve places of the whole range in ascending order
+ * @param points the flights it rests on
+ * @param flown lowest and highest value flown; nothing is drawn beyond
+ * @param valuesFlown distinct values flown
+ * @param days sessions the flights come from
+ * @param best where the best value lies with 90 % probability
+ * @param littleLost where less than 1 % is expected to be lost against the best; null where that holds nowhere yet
+ * @param parabola 90 % interval of the vertex of a least-squares parabola, the simple cross-check; null where its
+ *     curvature is not significant
+ * @param agreement probability of level means as far from the curve as these if one peak is right
+ * @param next what to try next on this axis
+ */
+public record Response(
+        SettingInfo axis,
+        List<CurvePoint> curve,
+        List<ResponsePoint> points,
+        Span flown,
+        int valuesFlown,
+        int days,
+        Span best,
+        @Nullable Span littleLost,
+        @Nullable Span parabola,
+        double agreement,
+        NextTry next) {
+
+    /** Below this probability the sentence warns that the flights do not fit a curve with one peak. */
+    public static final double DOUBTFUL = 0.02;
+
+    public Response {
+        curve = List.copyOf(curve);
+        points = List.copyOf(points);
+    }
+
+    /**
+     * One place on the curve, in an average session.
+     *
+     * @param value the place, in the axis's unit
+     * @param logDuration mean natural logarithm of duration in seconds
+     * @param logLow lower end of the 90 % band
+     * @param logHigh upper end of the 90 % band
+     * @param peakProbability probability that the best value is this one of all places
+     * @param expectedLoss expected loss of log duration against the best
+     */
+    public record CurvePoint(
+            double value,
+            double logDuration,
+            double logLow,
+            double logHigh,
+            double peakProbability,
+            double expectedLoss) {}
+
+    /** True where the flights do not fit a curve with one peak. */
+    public boolean isDoubtful() {
+        return agreement < DOUBTFUL;
+    }
+
+    /** Flights cut short, which count as "at least". */
+    public int atLeast() {
+        return (int) points.stream().filter(ResponsePoint::atLeast).count();
+    }
+
+    /** What the curve says, sentence by sentence: the best, what is nearly as good, what it rests on, the warning. */
+    public List<String> sentences() {
+        List<String> sentences = new ArrayList<>();
+        sentences.add(bestInWords());
+        if (littleLost != null) {
+            sentences.add("Anything from " + show(littleLost) + " costs less than 1 %.");
+        } else {
+            sentences.add("Too little is known to say which values cost less than 1 %.");
+        }
+        String base = "From " + Figures.count(points.size(), "flight") + " at " + valuesFlown + " values on "
+                + Figures.count(days, "day");
+        sentences.add(base + (atLeast() > 0 ? ", " + atLeast() + " of them counted as \"at least\"." : "."));
+        if (parabola != null) {
+            sentences.add("A plain parabola through the same flights has its top between " + show(parabola.low())
+                    + " and " + show(parabola.high()) + unit() + " (90 %).");
+        }
+        if (isDoubtful()) {
+            sentences.add("The times at the single values do not fit a curve with one peak: trust the points, not the"
+                    + " curve.");
+        }
+        return List.copyOf(sentences);
+    }
+
+    private String bestInWords() {
+        boolean fromStart = best.low() <= curve.get(0).value();
+        boolean toEnd = best.high() >= curve.get(curve.size() - 1).value();
+        if (fromStart && toEnd) {
+            return "Where the best " + axis.label() + " lies cannot be told yet (90 %).";
+        }
+        if (fromStart) {
+            return "Best " + axis.label() + " probably " + show(best.high()) + unit() + " or less (90 %).";
+        }
+        if (toEnd) {
+            return "Best " + axis.label() + " probably " + show(best.low()) + unit() + " or more (90 %).";
+        }
+        return "Best " + axis.label() + " probably between " + show(best.low()) + " and " + show(best.high()) + unit()
+                + " (90 %).";
+    }
+
+    private String show(Span span) {
+        return show(span.low()) + " to " + show(span.high()) + unit();
+    }
+
+    private String show(double value) {
+        return Figures.value(value, resolution());
+    }
+
+    private double resolution() {
+        return Figures.decade(
+                (curve.get(curve.size() - 1).value() - curve.get(0).value()) / (curve.size() - 1));
+    }
+
+    private String unit() {
+        return axis.unit().isEmpty() ? "" : " " + axis.unit();
+    }
+}
