@@ -1,0 +1,31 @@
+package org.rafterbook.review;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One value of one setting.
+ *
+ * @param key what tells it from the setting's other values; equal keys are the same value
+ * @param value the value as a number, in the unit of its {@link SettingInfo}; null where it is a word
+ * @param label the value as the flyer reads it, without unit
+ */
+public record Level(String key, @Nullable Double value, String label) {
+
+    /** A value that is a number, in the setting's own unit. */
+    public static Level number(double value) {
+        String text = value == Math.rint(value) && Math.abs(value) < 1e15
+                ? Long.toString((long) value)
+                : Double.toString(value);
+        return new Level(text, value, text);
+    }
+
+    /** A value that is a word. */
+    public static Level word(String word) {
+        return new Level(word, null, word);
+    }
+
+    /** True where both name the same value, whatever their labels. */
+    public boolean same(Level other) {
+        return key.equals(other.key);
+    }
+}

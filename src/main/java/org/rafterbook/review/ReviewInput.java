@@ -1,0 +1,36 @@
+package org.rafterbook.review;
+
+import java.util.List;
+
+/**
+ * Everything the review of one model rests on.
+ *
+ * @param model the model's name
+ * @param flights its flights in flying order, left-out ones included
+ * @param settings its settings in the order they are listed
+ * @param steps the trim changes in the order they were made
+ * @param fullMotorsOnly true where flights on partial motors are set aside
+ */
+public record ReviewInput(
+        String model,
+        List<ReviewFlight> flights,
+        List<SettingInfo> settings,
+        List<TrimStep> steps,
+        boolean fullMotorsOnly) {
+
+    public ReviewInput {
+        flights = List.copyOf(flights);
+        settings = List.copyOf(settings);
+        steps = List.copyOf(steps);
+    }
+
+    /** Input whose trim changes are those between the flights as flown; every rigging made was flown. */
+    public static ReviewInput of(String model, List<ReviewFlight> flights, List<SettingInfo> settings) {
+        return new ReviewInput(
+                model,
+                flights,
+                settings,
+                TrimStep.between(flights.stream().map(ReviewFlight::settings).toList()),
+                false);
+    }
+}
