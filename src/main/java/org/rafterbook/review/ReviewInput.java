@@ -33,4 +33,13 @@ public record ReviewInput(
                 TrimStep.between(flights.stream().map(ReviewFlight::settings).toList()),
                 false);
     }
+
+    /** The flights whose time enters the estimates, exactly or as a lower bound. */
+    List<ReviewFlight> counted() {
+        return flights.stream()
+                .filter(f -> f.counts()
+                        && f.fullDurationS() > 0
+                        && !(fullMotorsOnly && f.motor().isPartial()))
+                .toList();
+    }
 }
