@@ -1,7 +1,9 @@
 package org.rafterbook.review;
 
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -43,7 +45,7 @@ public record ReviewFlight(
         String notes) {
 
     public ReviewFlight {
-        settings = Map.copyOf(settings);
+        settings = Collections.unmodifiableMap(new TreeMap<>(settings));
     }
 
     /** A flight of which only time, day and settings are known. */

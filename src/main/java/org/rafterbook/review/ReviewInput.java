@@ -1,6 +1,7 @@
 package org.rafterbook.review;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Everything the review of one model rests on.
@@ -32,5 +33,23 @@ public record ReviewInput(
                 settings,
                 TrimStep.between(flights.stream().map(ReviewFlight::settings).toList()),
                 false);
+    }
+
+    /** The flights whose time enters the estimates, exactly or as a lower bound. */
+    List<ReviewFlight> counted() {
+        return flights.stream()
+                .filter(f -> f.counts()
+                        && f.fullDurationS() > 0
+                        && !(fullMotorsOnly && f.motor().isPartial()))
+                .toList();
+    }
+
+    /** Keys of all settings: the listed ones in their order, then any other a flight carries. */
+    List<String> settingKeys() {
+        return Stream.concat(
+                        settings.stream().map(SettingInfo::key),
+                        flights.stream().flatMap(f -> f.settings().keySet().stream()))
+                .distinct()
+                .toList();
     }
 }

@@ -1,6 +1,7 @@
 package org.rafterbook.review;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -15,20 +16,15 @@ import java.util.TreeMap;
 public record TrimStep(Map<String, Level> before, Map<String, Level> after) {
 
     public TrimStep {
-        before = Map.copyOf(before);
-        after = Map.copyOf(after);
+        before = Collections.unmodifiableMap(new TreeMap<>(before));
+        after = Collections.unmodifiableMap(new TreeMap<>(after));
     }
 
     /** Keys of the settings recorded on both sides that differ, sorted. */
     public List<String> changed() {
-        return new TreeMap<>(before)
-                .entrySet().stream()
-                        .filter(e -> {
-                            Level to = after.get(e.getKey());
-                            return to != null && !to.same(e.getValue());
-                        })
-                        .map(Map.Entry::getKey)
-                        .toList();
+        return before.keySet().stream()
+                .filter(key -> after.containsKey(key) && !from(key).same(to(key)))
+                .toList();
     }
 
     /** The steps between riggings in the order they were made. */

@@ -1,0 +1,36 @@
+package org.rafterbook.review;
+
+/**
+ * One column of the effects model.
+ *
+ * @param kind what it stands for
+ * @param of the setting, motor, build or share it belongs to, empty where there is only one of its kind
+ * @param level the setting's value, empty where it is no level
+ * @param priorMean mean of its prior
+ * @param priorSd standard deviation of its prior; of no effect for a level
+ */
+record DesignColumn(Kind kind, String of, String level, double priorMean, double priorSd) {
+
+    /** What a column stands for. */
+    enum Kind {
+        INTERCEPT,
+        TREND,
+        TURNS,
+        DENSITY,
+        ORDER,
+        LEVEL,
+        MOTOR,
+        WINDS,
+        BUILD,
+        PARTIAL;
+
+        /** Differences between flights that are neither settings nor measured along a scale. */
+        boolean isNuisance() {
+            return this == MOTOR || this == BUILD || this == PARTIAL;
+        }
+    }
+
+    static DesignColumn covariate(Kind kind, double priorMean, double priorSd) {
+        return new DesignColumn(kind, "", "", priorMean, priorSd);
+    }
+}

@@ -1,0 +1,33 @@
+package org.rafterbook.review;
+
+import java.util.Arrays;
+
+/**
+ * Draws from a posterior and its means.
+ *
+ * @param contrasts one array of draws a contrast asked for
+ * @param sigma draws of the errors' scale
+ * @param between draws of the groups' standard deviation
+ * @param tau draws of the levels' scale
+ * @param columnMeans posterior mean of each column
+ * @param groupMeans posterior mean of each group
+ * @param responseMeans posterior mean of each response, the response itself where it is exact
+ */
+record Draws(
+        double[][] contrasts,
+        double[] sigma,
+        double[] between,
+        double[] tau,
+        double[] columnMeans,
+        double[] groupMeans,
+        double[] responseMeans) {
+
+    /** Mean, spread and ends of one contrast. */
+    Estimate estimate(int contrast) {
+        return Estimate.of(contrasts[contrast]);
+    }
+
+    static double mean(double[] draws) {
+        return Arrays.stream(draws).sum() / draws.length;
+    }
+}

@@ -1,0 +1,32 @@
+package org.rafterbook.review;
+
+/** Effects on the logarithm of duration, in per cent of duration. */
+final class Percent {
+
+    private Percent() {}
+
+    /** 100 (exp(effect) - 1). */
+    static double of(double lnEffect) {
+        return 100 * StrictMath.expm1(lnEffect);
+    }
+
+    /** Whole per cent with its sign: +4 %, 0 %, −3 %. */
+    static String signed(double percent) {
+        return signedNumber(percent) + " %";
+    }
+
+    /** Whole per cent without sign: 4 %. */
+    static String plain(double percent) {
+        return Math.round(percent) + " %";
+    }
+
+    /** A band: −1 to +9 %. */
+    static String band(double low, double high) {
+        return signedNumber(low) + " to " + signed(high);
+    }
+
+    private static String signedNumber(double percent) {
+        long whole = Math.round(percent);
+        return whole > 0 ? "+" + whole : whole < 0 ? "\u2212" + -whole : "0";
+    }
+}
