@@ -1,0 +1,78 @@
+package org.rafterbook.work;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.logbook.Logbook;
+import org.rafterbook.logbook.Mode;
+import org.rafterbook.logbook.Subscription;
+import org.rafterbook.logbook.Undone;
+
+/** The open logbook with all that works on it: what screens and commands are given. */
+public final class Book implements AutoCloseable {
+
+    private final Logbook logbook;
+    private final Clock clock;
+    private final Riggings riggings;
+    private final Corrections corrections;
+    private final Sheets sheets;
+
+    private Book(Logbook logbook, Clock clock) {
+        this.logbook = logbook;
+        this.clock = clock;
+        this.riggings = new Riggings(logbook, clock);
+        this.corrections = new Corrections(logbook, clock);
+        this.sheets = new Sheets(logbook, clock, riggings);
+    }
+
+    /** Opens a logbook; every failure is a sentence and harms nothing. */
+    public static Book open(Path file, Mode mode, Clock clock) {
+        return new Book(Logbook.open(file, mode), clock);
+    }
+
+    /** The file this logbook is. */
+    public Path file() {
+        return logbook.file();
+    }
+
+    /** The store, for what works on it within this room. */
+    Logbook logbook() {
+        return logbook;
+    }
+
+    Clock clock() {
+        return clock;
+    }
+
+    public Riggings riggings() {
+        return riggings;
+    }
+
+    public Corrections corrections() {
+        return corrections;
+    }
+
+    public Sheets sheets() {
+        return sheets;
+    }
+
+    /** What undo would take back, in words; null where there is nothing. */
+    public @Nullable String undoable() {
+        return logbook.undoable();
+    }
+
+    /** Takes back the newest entry and says what it was. */
+    public Undone undo() {
+        return logbook.undo();
+    }
+
+    /** Calls the listener after each entry and each undo. */
+    public Subscription onChange(Runnable listener) {
+        return logbook.onChange(listener);
+    }
+
+    @Override
+    public void close() {
+        logbook.close();
+    }
+}

@@ -1,0 +1,298 @@
+package org.rafterbook.work;
+
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.airframe.Airframe;
+import org.rafterbook.airframe.Model;
+import org.rafterbook.airframe.Rigging;
+import org.rafterbook.airframe.Setting;
+import org.rafterbook.airframe.SettingDef;
+import org.rafterbook.airframe.SettingValue;
+import org.rafterbook.airframe.Version;
+import org.rafterbook.airframe.VersionDigest;
+import org.rafterbook.airframe.Weighing;
+import org.rafterbook.flight.Flight;
+import org.rafterbook.flight.FlightDraft;
+import org.rafterbook.flight.Session;
+import org.rafterbook.logbook.Logbook;
+import org.rafterbook.logbook.Reader;
+import org.rafterbook.logbook.Writer;
+import org.rafterbook.units.UserError;
+
+/** The two corrections of what was recorded: 'it was always so' and 'it was different that time'. */
+public final class Corrections {
+
+    private final Logbook logbook;
+    private final Clock clock;
+
+    Corrections(Logbook logbook, Clock clock) {
+        this.logbook = logbook;
+        this.clock = clock;
+    }
+
+    /**
+     * A version that a correction would put right.
+     *
+     * @param flights how many flights were flown on it
+     */
+    public record Carrier(Version version, String name, int flights) {}
+
+    /** The versions of the model in which the setting stands at this value. */
+    public List<Carrier> carriers(String modelId, String settingId, Setting value) {
+        return logbook.read(r -> {
+            Model model = r.get(Model.class, modelId);
+            List<Carrier> carriers = new ArrayList<>();
+            for (Version version : carrying(r, modelId, settingId, value)) {
+                int flights = 0;
+                for (Rigging rigging : r.where(Rigging.class, "versionId", version.id())) {
+                    flights += r.where(Flight.class, "riggingId", rigging.id()).size();
+                }
+                carriers.add(new Carrier(version, model.letter() + version.number(), flights));
+            }
+            return carriers;
+        });
+    }
+
+    private static List<Version> carrying(Reader reader, String modelId, String settingId, Setting value) {
+        Map<String, Version> versions = new HashMap<>();
+        reader.where(Version.class, "modelId", modelId).forEach(v -> versions.put(v.id(), v));
+        return reader.where(SettingValue.class, "settingId", settingId).stream()
+                .filter(v -> versions.containsKey(v.versionId()))
+                .filter(v -> new Setting(v.number(), v.word(), v.asTyped()).same(value, 0))
+                .map(v -> versions.get(v.versionId()))
+                .filter(java.util.Objects::nonNull)
+                .sorted(Comparator.comparingInt(Version::number))
+                .toList();
+    }
+
+    /**
+     * 'It was always so': puts a value right in every version of the model that carries it. Versions that become equal
+     * become one; flights and riggings are kept.
+     *
+     * @return how many versions were put right
+     */
+    public int alwaysSo(String modelId, String settingId, Setting wrong, Setting right) {
+        return logbook.read(r -> r.get(SettingDef.class, settingId)).modelId().equals(modelId)
+                ? logbook.enter("correction, always so", w -> alwaysSo(w, modelId, settingId, wrong, right))
+                : 0;
+    }
+
+    private static int alwaysSo(Writer writer, String modelId, String settingId, Setting wrong, Setting right) {
+        Model model = writer.get(Model.class, modelId);
+        List<SettingDef> settings = VersionBook.definitions(writer, modelId);
+        List<Version> carriers = carrying(writer, modelId, settingId, wrong);
+        if (carriers.isEmpty()) {
+            throw UserError.badInput("No version of " + model.name() + " carries that value.");
+        }
+        for (Version version : carriers) {
+            Map<String, Setting> values = new HashMap<>();
+            for (SettingValue value : writer.where(SettingValue.class, "versionId", version.id())) {
+                if (value.settingId().equals(settingId)) {
+                    writer.update(new SettingValue(
+                            value.id(), value.versionId(), settingId, right.number(), right.word(), right.asTyped()));
+                    values.put(settingId, right);
+                } else {
+                    values.put(value.settingId(), new Setting(value.number(), value.word(), value.asTyped()));
+                }
+            }
+            rebuild(writer, model, settings, version, values, Geometry.of(version));
+        }
+        return carriers.size();
+    }
+
+    /** Gives a version other settings or geometry under its own name; merges it into an equal one. */
+    static void rebuild(
+            Writer writer,
+            Model model,
+            List<SettingDef> settings,
+            Version version,
+            Map<String, Setting> values,
+            @Nullable Airframe base) {
+        Airframe geometry = base == null ? null : VersionBook.applied(settings, values, base);
+        String digest = VersionDigest.of(model.id(), version.build(), settings, values, geometry);
+        Version equal = writer.where(Version.class, "digest", digest).stream()
+                .filter(v -> !v.id().equals(version.id()))
+                .findFirst()
+                .orElse(null);
+        if (equal == null) {
+            writer.update(version.withGeometry(
+                    digest,
+                    geometry == null
+                            ? null
+                            : Geometry.write(model.name(), model.letter() + version.number(), geometry)));
+        } else {
+            merge(writer, version, equal);
+        }
+    }
+
+    private static void merge(Writer writer, Version gone, Version kept) {
+        for (Rigging r : writer.where(Rigging.class, "versionId", gone.id())) {
+            writer.update(r.withVersion(kept.id()));
+        }
+        for (Weighing x : writer.where(Weighing.class, "versionId", gone.id())) {
+            writer.update(new Weighing(
+                    x.id(),
+                    x.modelId(),
+                    kept.id(),
+                    x.massKg(),
+                    x.balanceM(),
+                    x.motorKg(),
+                    x.motorAftM(),
+                    x.accuracyM(),
+                    x.at(),
+                    x.notes(),
+                    x.asTyped()));
+        }
+        if (kept.sketch() && !gone.sketch()) {
+            writer.update(kept.taken());
+        }
+        writer.where(SettingValue.class, "versionId", gone.id())
+                .forEach(v -> writer.remove(SettingValue.class, v.id()));
+        writer.remove(Version.class, gone.id());
+    }
+
+    /** 'It was different that time': these flights were flown on another rigging that is there already. */
+    public void thatTime(Collection<String> flightIds, String riggingId) {
+        logbook.enter("correction, that time", w -> {
+            Rigging to = w.get(Rigging.class, riggingId);
+            for (String id : flightIds) {
+                Flight flight = w.get(Flight.class, id);
+                String from = flight.riggingId();
+                if (from != null && !w.get(Rigging.class, from).modelId().equals(to.modelId())) {
+                    throw UserError.badInput("That rigging belongs to another model.");
+                }
+                w.update(FlightDraft.of(flight).riggingId(riggingId).done());
+            }
+            return flightIds.size();
+        });
+    }
+
+    /**
+     * 'It was different that time': these flights of one rigging were flown on other settings. The strip is re-laid:
+     * riggings begin where the settings change in flying order, and a neighbour that has the settings already takes the
+     * flights.
+     *
+     * @param changed settings that were different, keyed by setting id
+     */
+    public void thatTime(Collection<String> flightIds, Map<String, Setting> changed) {
+        logbook.enter("correction, that time", w -> {
+            Set<String> moved = new HashSet<>(flightIds);
+            List<Flight> flights =
+                    flightIds.stream().map(id -> w.get(Flight.class, id)).toList();
+            Set<String> sources = new HashSet<>();
+            flights.forEach(f -> sources.add(String.valueOf(f.riggingId())));
+            if (sources.size() != 1 || sources.contains("null")) {
+                throw UserError.badInput("Pick flights of one rigging.");
+            }
+            relay(w, w.get(Rigging.class, sources.iterator().next()), moved, changed);
+            return flightIds.size();
+        });
+    }
+
+    private void relay(Writer w, Rigging source, Set<String> moved, Map<String, Setting> changed) {
+        Model model = w.get(Model.class, source.modelId());
+        VersionBook versions = new VersionBook(w, model, clock);
+        Version was = w.get(Version.class, source.versionId());
+        Map<String, Setting> values = new HashMap<>(versions.valuesOf(was));
+        values.putAll(changed);
+        Version now = versions.findOrMake(w, values, Geometry.of(was), false);
+        if (now.id().equals(was.id())) {
+            throw UserError.badInput("Those are the settings these flights have already.");
+        }
+        List<Rigging> strip = new ArrayList<>(Riggings.ordered(w, model.id()));
+        int at = strip.indexOf(source);
+        Rigging before = at > 0 ? strip.get(at - 1) : null;
+        Rigging after = at + 1 < strip.size() ? strip.get(at + 1) : null;
+        List<List<Flight>> runs = runs(inOrder(w, source.id()), moved);
+        List<Rigging> laid = new ArrayList<>();
+        boolean sourceUsed = false;
+        for (int i = 0; i < runs.size(); i++) {
+            List<Flight> run = runs.get(i);
+            boolean isMoved = moved.contains(run.get(0).id());
+            Rigging home;
+            if (!isMoved && !sourceUsed) {
+                home = source;
+                sourceUsed = true;
+                laid.add(home);
+            } else if (isMoved && i == 0 && before != null && before.versionId().equals(now.id())) {
+                home = before;
+            } else if (isMoved
+                    && i == runs.size() - 1
+                    && after != null
+                    && after.versionId().equals(now.id())) {
+                home = after;
+            } else {
+                home = w.insert(new Rigging(
+                        Logbook.newId(),
+                        model.id(),
+                        source.ordinal(),
+                        isMoved ? now.id() : was.id(),
+                        null,
+                        run.get(0).launchedAt(),
+                        "correction",
+                        source.trialId()));
+                laid.add(home);
+            }
+            for (Flight flight : run) {
+                w.update(FlightDraft.of(flight).riggingId(home.id()).done());
+            }
+        }
+        if (!sourceUsed) {
+            w.remove(Rigging.class, source.id());
+        }
+        strip.remove(source);
+        strip.addAll(at, laid);
+        renumber(w, strip);
+        if (!sourceUsed) {
+            Riggings.forgetIfUnused(w, was.id());
+        }
+    }
+
+    /** Flights of one rigging in flying order. */
+    private static List<Flight> inOrder(Reader reader, String riggingId) {
+        Map<String, Session> sessions = new HashMap<>();
+        List<Flight> flights = new ArrayList<>(reader.where(Flight.class, "riggingId", riggingId));
+        flights.forEach(f -> sessions.computeIfAbsent(f.sessionId(), id -> reader.get(Session.class, id)));
+        flights.sort(Comparator.comparing((Flight f) -> {
+                    Session session = sessions.get(f.sessionId());
+                    return session == null ? "" : session.localDate().toString();
+                })
+                .thenComparingInt(Flight::ordinal));
+        return flights;
+    }
+
+    private static List<List<Flight>> runs(List<Flight> flights, Set<String> moved) {
+        List<List<Flight>> runs = new ArrayList<>();
+        for (Flight flight : flights) {
+            List<Flight> last = runs.isEmpty() ? null : runs.get(runs.size() - 1);
+            if (last != null && moved.contains(last.get(0).id()) == moved.contains(flight.id())) {
+                last.add(flight);
+            } else {
+                runs.add(new ArrayList<>(List.of(flight)));
+            }
+        }
+        return runs;
+    }
+
+    /** Counts the riggings of a model anew in the order given, each after the one before it. */
+    static void renumber(Writer writer, List<Rigging> strip) {
+        String previous = null;
+        int ordinal = 0;
+        for (Rigging r : strip) {
+            ordinal++;
+            Rigging counted = r.withPlace(ordinal, previous);
+            if (!counted.equals(r)) {
+                writer.update(counted);
+            }
+            previous = r.id();
+        }
+    }
+}

@@ -1,0 +1,147 @@
+package org.rafterbook.work;
+
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.airframe.Airframe;
+import org.rafterbook.airframe.Model;
+import org.rafterbook.airframe.MotorPlace;
+import org.rafterbook.airframe.Setting;
+import org.rafterbook.airframe.SettingDef;
+import org.rafterbook.airframe.SettingValue;
+import org.rafterbook.airframe.SheetPath;
+import org.rafterbook.airframe.SheetSettings;
+import org.rafterbook.airframe.Version;
+import org.rafterbook.airframe.Weighing;
+import org.rafterbook.exchange.AirframeSheet;
+import org.rafterbook.logbook.Logbook;
+import org.rafterbook.logbook.Writer;
+
+/** Takes airframe sheets into the logbook: geometry for a model, and the settings that go with it. */
+public final class Sheets {
+
+    private final Logbook logbook;
+    private final Clock clock;
+    private final Riggings riggings;
+
+    Sheets(Logbook logbook, Clock clock, Riggings riggings) {
+        this.logbook = logbook;
+        this.clock = clock;
+        this.riggings = riggings;
+    }
+
+    /** Takes a sheet in as one entry. */
+    public Rigged take(AirframeSheet sheet) {
+        return logbook.enter("airframe sheet of " + sheet.model(), w -> take(w, sheet));
+    }
+
+    /**
+     * A model without geometry gets the sheet's under all its versions, whose flights stay where they are; a model with
+     * geometry is set to what the sheet says, which is a new version where it differs.
+     */
+    Rigged take(Writer writer, AirframeSheet sheet) {
+        Model model = writer.all(Model.class).stream()
+                .filter(m -> m.name().equalsIgnoreCase(sheet.model().strip()))
+                .findFirst()
+                .orElse(null);
+        if (model == null) {
+            model = riggings.addModel(writer, sheet.model());
+        }
+        Airframe geometry = new Airframe(
+                sheet.airframe().surfaces(),
+                sheet.airframe().masses(),
+                null,
+                sheet.airframe().motor());
+        Rigged now = Riggings.now(writer, model.id());
+        dealSettings(writer, model, geometry);
+        Rigged taken = now.geometry() == null
+                ? underAllVersions(writer, model, geometry)
+                : riggings.set(writer, model, valuesOf(writer, now, geometry), geometry, "airframe sheet", null);
+        keepBalance(writer, taken, sheet.airframe());
+        return taken;
+    }
+
+    private static void dealSettings(Writer writer, Model model, Airframe geometry) {
+        List<String> tied = new ArrayList<>();
+        VersionBook.definitions(writer, model.id()).forEach(d -> tied.add(String.valueOf(d.path())));
+        for (SheetSettings.Offer offer : SheetSettings.of(geometry)) {
+            if (!tied.contains(offer.path().toString())) {
+                Riggings.addSetting(
+                        writer,
+                        model.id(),
+                        offer.label(),
+                        offer.path().key().quantity(),
+                        offer.path().key().unit(),
+                        offer.step(),
+                        offer.tolerance(),
+                        offer.path().toString());
+            }
+        }
+    }
+
+    private static Map<String, Setting> valuesOf(Writer writer, Rigged now, Airframe geometry) {
+        Map<String, Setting> values = new HashMap<>(now.values());
+        for (SettingDef def : VersionBook.definitions(writer, now.model().id())) {
+            SheetPath path = def.path() == null ? null : SheetPath.parse(def.path());
+            if (path != null && path.isIn(geometry)) {
+                values.put(def.id(), Setting.of(path.read(geometry)));
+            }
+        }
+        return values;
+    }
+
+    private static Rigged underAllVersions(Writer writer, Model model, Airframe geometry) {
+        List<SettingDef> settings = VersionBook.definitions(writer, model.id());
+        for (Version version : writer.where(Version.class, "modelId", model.id())) {
+            Map<String, Setting> values = new HashMap<>();
+            writer.where(SettingValue.class, "versionId", version.id())
+                    .forEach(v -> values.put(v.settingId(), new Setting(v.number(), v.word(), v.asTyped())));
+            for (SettingDef def : settings) {
+                SheetPath path = def.path() == null ? null : SheetPath.parse(def.path());
+                if (path != null && path.isIn(geometry) && !values.containsKey(def.id())) {
+                    Setting value = Setting.of(path.read(geometry));
+                    values.put(def.id(), value);
+                    writer.insert(
+                            new SettingValue(Logbook.newId(), version.id(), def.id(), value.number(), null, null));
+                }
+            }
+            Corrections.rebuild(writer, model, settings, version, values, geometry);
+        }
+        return Riggings.now(writer, model.id());
+    }
+
+    /** A balance on the sheet is a measurement of the version the sheet describes, with the sheet's motor on board. */
+    private void keepBalance(Writer writer, Rigged taken, Airframe sheet) {
+        Double balance = sheet.measuredBalanceM();
+        if (balance == null) {
+            return;
+        }
+        MotorPlace motor = sheet.motor();
+        @Nullable Double motorKg = motor == null ? null : motor.massKg();
+        @Nullable Double motorAft = motor == null ? null : motor.aftM();
+        boolean known = writer
+                .where(Weighing.class, "versionId", taken.version().id())
+                .stream()
+                .anyMatch(x -> balance.equals(x.balanceM())
+                        && Objects.equals(motorKg, x.motorKg())
+                        && Objects.equals(motorAft, x.motorAftM()));
+        if (!known) {
+            writer.insert(new Weighing(
+                    Logbook.newId(),
+                    taken.model().id(),
+                    taken.version().id(),
+                    null,
+                    balance,
+                    motorKg,
+                    motorAft,
+                    null,
+                    clock.instant(),
+                    "from the airframe sheet",
+                    Map.of()));
+        }
+    }
+}
