@@ -1,10 +1,8 @@
 package org.rafterbook.logbook;
 
-import org.jspecify.annotations.Nullable;
-
-/** What one action of the flyer writes: all of it is kept, or nothing. */
+/** What one action of the flyer writes, with an answer: all of it is kept, or nothing. */
 @FunctionalInterface
-public interface Entry<T extends @Nullable Object> {
+public interface Entry<T> {
 
     /** Runs on the writer's thread; the writer must not be kept. */
     T make(Writer writer);

@@ -15,6 +15,8 @@ import org.sqlite.SQLiteException;
  */
 final class Failures {
 
+    static final String DAMAGED = "The logbook's file is damaged. Keep it as it is and go on with the newest backup.";
+
     private static final Pattern CHECK = Pattern.compile("CHECK constraint failed: (.*?)\\)?$", Pattern.DOTALL);
     private static final Pattern UNIQUE = Pattern.compile("UNIQUE constraint failed: ([^)]*)");
     private static final Pattern MISSING = Pattern.compile("NOT NULL constraint failed: (\\w+)\\.(\\w+)");
@@ -54,8 +56,7 @@ final class Failures {
         return switch (primary) {
             case SQLITE_FULL -> "The disk is full: nothing of this entry was kept. Make room and enter it again.";
             case SQLITE_IOERR -> "The disk could not be read or written: nothing of this entry was kept.";
-            case SQLITE_CORRUPT, SQLITE_NOTADB ->
-                "The logbook's file is damaged. Keep it as it is and go on with the newest backup.";
+            case SQLITE_CORRUPT, SQLITE_NOTADB -> DAMAGED;
             case SQLITE_BUSY, SQLITE_LOCKED -> "Another program is holding the logbook. Try again in a moment.";
             case SQLITE_READONLY, SQLITE_PERM, SQLITE_AUTH -> "The logbook's file is read-only: nothing was written.";
             case SQLITE_CANTOPEN -> "The logbook's file cannot be opened.";

@@ -1,9 +1,13 @@
 package org.rafterbook.logbook;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Model;
 import org.rafterbook.airframe.Rigging;
@@ -81,17 +85,36 @@ public final class FlightQueries {
      * @param limit at most so many
      */
     public List<FlightLine> notesContaining(String text, @Nullable String modelId, int limit) {
-        String pattern = "%" + text.replace("\\", "\\\\").replace("%", "\\%").replace("_", "\\_") + "%";
+        List<String> patterns = cases(text);
+        String found =
+                patterns.stream().map(p -> "notes LIKE ? ESCAPE '\\'").collect(Collectors.joining(" OR ", "(", ")"));
+        List<@Nullable Object> parameters = new ArrayList<>(patterns);
+        parameters.addAll(patterns);
+        String ofModel = "";
+        if (modelId != null) {
+            ofModel = " AND f.rigging_id IN (SELECT id FROM rigging WHERE model_id = ?)";
+            parameters.add(modelId);
+        }
+        parameters.add((long) limit);
         return lines(
-                " AND (f.notes LIKE ? ESCAPE '\\' OR f.id IN (SELECT flight_id FROM flight_event"
-                        + " WHERE gone_at IS NULL AND notes LIKE ? ESCAPE '\\'))"
-                        + " AND (? IS NULL OR f.rigging_id IN (SELECT id FROM rigging WHERE model_id = ?))"
-                        + " ORDER BY s.local_date DESC, s.id DESC, f.ordinal DESC LIMIT ?",
-                pattern,
-                pattern,
-                modelId,
-                modelId,
-                (long) limit);
+                " AND f.id IN (SELECT id FROM flight WHERE " + found
+                        + " UNION SELECT flight_id FROM flight_event WHERE gone_at IS NULL AND " + found + ")"
+                        + ofModel
+                        + " ORDER BY s.local_date DESC, s.id DESC, f.ordinal DESC, f.id DESC LIMIT ?",
+                parameters.toArray());
+    }
+
+    /** LIKE knows upper and lower case of a to z only, so that other letters are asked for in both. */
+    private static List<String> cases(String text) {
+        String lower = text.toLowerCase(Locale.ROOT);
+        String upper = text.toUpperCase(Locale.ROOT);
+        String first = text.isEmpty() ? "" : text.substring(0, 1).toUpperCase(Locale.ROOT) + lower.substring(1);
+        Stream<String> cases =
+                text.chars().allMatch(letter -> letter < 128) ? Stream.of(text) : Stream.of(text, lower, upper, first);
+        return cases.distinct()
+                .map(each ->
+                        "%" + each.replace("\\", "\\\\").replace("%", "\\%").replace("_", "\\_") + "%")
+                .toList();
     }
 
     /** The winds of a motor in their order. */

@@ -3,20 +3,26 @@ package org.rafterbook.logbook;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.units.UserError;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** A logbook: one SQLite file. Safe for use by any number of threads. */
 public final class Logbook implements AutoCloseable {
 
-    private record Outcome<T extends @Nullable Object>(T value, boolean changed) {}
+    private record Outcome<T>(T value, boolean changed) {}
+
+    private static final Logger LOG = LoggerFactory.getLogger(Logbook.class);
 
     private final Path file;
     private final @Nullable WindowLock lock;
     private final @Nullable WriterThread writer;
     private final ReaderPool readers;
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+    private final AtomicBoolean closed = new AtomicBoolean();
 
     private Logbook(Path file, @Nullable WindowLock lock, @Nullable WriterThread writer, ReaderPool readers) {
         this.file = file;
@@ -31,25 +37,30 @@ public final class Logbook implements AutoCloseable {
     }
 
     static Logbook open(Path given, Mode mode, Migrations migrations) {
-        LogbookFile file = LogbookFile.at(given, migrations);
-        Path path = file.path();
         if (mode == Mode.CREATE) {
-            file.makeFolder();
-        } else {
-            file.mustExist();
+            LogbookFile.makeFolder(given);
         }
-        if (mode == Mode.READ_ONLY) {
-            file.edition();
-            return new Logbook(path, null, null, new ReaderPool(() -> Connections.reader(path)));
+        LogbookFile file = LogbookFile.at(given, migrations);
+        if (mode != Mode.CREATE && !file.exists()) {
+            throw file.absent();
         }
-        WindowLock lock = WindowLock.take(path);
-        file.makeIfAbsent();
-        int edition = file.edition();
-        if (edition < migrations.edition()) {
-            migrations.bringUpToDate(path, edition);
+        return mode == Mode.READ_ONLY
+                ? new Logbook(file.path(), null, null, new ReaderPool(file.readers()))
+                : toWrite(file);
+    }
+
+    private static Logbook toWrite(LogbookFile file) {
+        WindowLock lock = WindowLock.take(file.path());
+        try {
+            if (!file.exists()) {
+                file.make();
+            }
+            WriterThread writer = new WriterThread(file.writer());
+            return new Logbook(file.path(), lock, writer, new ReaderPool(() -> Connections.reader(file.path())));
+        } catch (RuntimeException e) {
+            lock.close();
+            throw e;
         }
-        return new Logbook(
-                path, lock, new WriterThread(Connections.writer(path)), new ReaderPool(() -> Connections.reader(path)));
     }
 
     /** Where it lies. */
@@ -67,7 +78,7 @@ public final class Logbook implements AutoCloseable {
      *
      * @param why what the flyer did, in the words undo will say
      */
-    public <T extends @Nullable Object> T enter(String why, Entry<T> entry) {
+    public <T> T enter(String why, Entry<T> entry) {
         return changing(sql -> {
             ChangeLog log = new ChangeLog(sql, why, null);
             RowWriter rows = new RowWriter(sql, log);
@@ -79,16 +90,23 @@ public final class Logbook implements AutoCloseable {
         });
     }
 
+    /** Makes one entry that has no answer. */
+    public void change(String why, Change change) {
+        Entry<Boolean> entry = rows -> {
+            change.make(rows);
+            return true;
+        };
+        enter(why, entry);
+    }
+
     /** Asks a question on the caller's thread. */
-    public <T extends @Nullable Object> T read(Query<T> query) {
-        return readers.snapshot(sql -> {
-            RowReader rows = new RowReader(sql);
-            try {
-                return query.ask(rows);
-            } finally {
-                rows.end();
-            }
-        });
+    public <T> T read(Query<T> query) {
+        return asking(query::ask);
+    }
+
+    /** Asks a question that may have no answer. */
+    public <T> @Nullable T find(Lookup<T> lookup) {
+        return asking(lookup::ask);
     }
 
     /** What undo would take back now, in the words of its entry; null when there is nothing. */
@@ -108,24 +126,67 @@ public final class Logbook implements AutoCloseable {
         return () -> listeners.remove(listener);
     }
 
+    /** Keeps what was computed (JSON), in the place of what older versions of the engine computed from this input. */
+    public void keepComputed(String kind, String digest, String engine, String json) {
+        if (writer != null) {
+            writer.entry(sql -> {
+                Computed.keep(sql, kind, digest, engine, json);
+                return true;
+            });
+        }
+    }
+
+    /** Looks for damage and contradictions, each a sentence; empty when the logbook is sound. */
+    public List<String> check() {
+        return readers.snapshot(SoundnessCheck::run);
+    }
+
+    /** Writes a copy as of this moment; a UserError where there is such a file already. */
+    public void backup(Path to) {
+        Backup.copy(file, to);
+    }
+
     /** A new id: later ones sort after earlier ones. */
     public static String newId() {
         return Ids.next();
     }
 
-    private <T extends @Nullable Object> T changing(Function<Sql, Outcome<T>> work) {
+    private <T extends @Nullable Object> T asking(Function<Reader, T> question) {
+        return readers.snapshot(sql -> {
+            RowReader rows = new RowReader(sql);
+            try {
+                return question.apply(rows);
+            } finally {
+                rows.end();
+            }
+        });
+    }
+
+    private <T> T changing(Function<Sql, Outcome<T>> work) {
         if (writer == null) {
             throw UserError.couldNot("The logbook " + file + " is open for reading only.", null);
         }
-        Outcome<T> outcome = writer.transaction(work);
+        Outcome<T> outcome = writer.entry(work);
         if (outcome.changed()) {
-            listeners.forEach(Runnable::run);
+            listeners.forEach(Logbook::call);
         }
         return outcome.value();
     }
 
+    /** The entry is kept by now, which a listener's failure must not make look otherwise. */
+    private static void call(Runnable listener) {
+        try {
+            listener.run();
+        } catch (RuntimeException e) {
+            LOG.error("A listener to changes of the logbook failed.", e);
+        }
+    }
+
     @Override
     public void close() {
+        if (closed.getAndSet(true)) {
+            return;
+        }
         readers.close();
         if (writer != null) {
             writer.close();

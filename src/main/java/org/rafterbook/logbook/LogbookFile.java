@@ -3,6 +3,8 @@ package org.rafterbook.logbook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.rafterbook.units.UserError;
 import org.sqlite.SQLiteErrorCode;
 
@@ -20,26 +22,22 @@ final class LogbookFile {
     static LogbookFile at(Path file, Migrations migrations) {
         try {
             Path path = file.toAbsolutePath().normalize();
-            return new LogbookFile(Files.exists(path) ? path.toRealPath() : path, migrations);
+            Path folder = path.getParent();
+            if (Files.exists(path)) {
+                path = path.toRealPath();
+            } else if (folder != null && Files.exists(folder)) {
+                path = folder.toRealPath().resolve(path.getFileName());
+            }
+            return new LogbookFile(path, migrations);
         } catch (IOException e) {
             throw UserError.couldNot("The file " + file + " cannot be reached.", e);
         }
     }
 
-    Path path() {
-        return path;
-    }
-
-    void mustExist() {
-        if (!Files.exists(path)) {
-            throw UserError.badInput("There is no logbook " + path + ".");
-        }
-    }
-
-    void makeFolder() {
-        Path folder = path.getParent();
+    static void makeFolder(Path file) {
+        Path folder = file.toAbsolutePath().normalize().getParent();
         try {
-            if (folder != null) {
+            if (folder != null && !Files.exists(folder)) {
                 Files.createDirectories(folder);
             }
         } catch (IOException e) {
@@ -47,50 +45,152 @@ final class LogbookFile {
         }
     }
 
+    /** Its real path, so that one file has one name. */
+    Path path() {
+        return path;
+    }
+
+    boolean exists() {
+        return Files.exists(path);
+    }
+
+    UserError absent() {
+        return UserError.badInput("There is no logbook " + path + ".");
+    }
+
     /** Makes the file under another name first, so that a logbook is never there in part. */
-    void makeIfAbsent() {
-        if (Files.exists(path)) {
-            return;
-        }
+    void make() {
         Path part = path.resolveSibling(path.getFileName() + ".part");
         try {
             Files.deleteIfExists(part);
             migrations.make(part);
             Files.move(part, path);
         } catch (IOException | RuntimeException e) {
-            throw UserError.couldNot("The logbook " + path + " could not be made.", e);
+            throw UserError.couldNot("The logbook " + path + " could not be made: its folder cannot be written to.", e);
         }
     }
 
-    /** The file's edition; a UserError for a file that is no logbook of this program's, or of a newer one. */
-    int edition() {
+    /** The connection to write by, its tables at the newest edition. */
+    Sql writer() {
+        mustBeALogbook();
+        int edition = edition(() -> Connections.reader(path));
+        if (edition < migrations.edition()) {
+            migrations.bringUpToDate(path, edition);
+        }
+        Sql sql = named(() -> Connections.writer(path));
+        try {
+            // A file that cannot be written to would show only at the first entry.
+            sql.entry(nothing -> {
+                mustBeComplete(sql);
+                return nothing;
+            });
+            return sql;
+        } catch (UserError e) {
+            sql.close();
+            throw named(e);
+        }
+    }
+
+    /** How to open connections to read by. */
+    Supplier<Sql> readers() {
+        mustBeALogbook();
+        Supplier<Sql> readers = () -> named(this::reader);
+        int edition = edition(readers);
+        if (edition < migrations.edition()) {
+            throw UserError.couldNot(
+                    "The logbook " + path + " is of an older edition (" + edition
+                            + "); open it once to write, which brings it" + " up to date and keeps a copy as it was.",
+                    null);
+        }
+        return readers;
+    }
+
+    /** Where nothing can be written, SQLite can make no files beside the logbook. */
+    private Sql reader() {
+        Path folder = path.getParent();
+        boolean fixed = folder != null && !Files.isWritable(folder) && !hasUnsettledEntries();
+        return fixed ? Connections.untouching(path) : Connections.reader(path);
+    }
+
+    private void mustBeALogbook() {
         if (!Files.isRegularFile(path)) {
             throw UserError.badInput(path + " is not a file.");
         }
-        int edition = read("PRAGMA user_version");
-        if (read("PRAGMA application_id") != Migrations.APPLICATION_ID) {
-            throw UserError.badInput(path + " is not a Rafterbook logbook. Nothing in it was touched.");
-        }
-        if (edition > migrations.edition()) {
-            throw UserError.badInput(newer(edition));
-        }
-        return edition;
-    }
-
-    private String newer(int edition) {
-        return "The logbook " + path + " was written by a newer Rafterbook (edition " + edition
-                + ", this program knows up to " + migrations.edition()
-                + "). Open it with that one; nothing in it was touched.";
-    }
-
-    private int read(String pragma) {
         try (Sql sql = Connections.untouching(path)) {
-            return (int) sql.number(pragma);
-        } catch (UserError e) {
-            if (Failures.code(e) == SQLiteErrorCode.SQLITE_NOTADB) {
-                throw UserError.badInput(path + " is not a Rafterbook logbook. Nothing in it was touched.");
+            if (sql.number("PRAGMA application_id") != Migrations.APPLICATION_ID) {
+                throw noLogbook(null);
             }
-            throw e;
+            mustBeKnown((int) sql.number("PRAGMA user_version"));
+        } catch (UserError e) {
+            SQLiteErrorCode code = Failures.code(e);
+            if (code == SQLiteErrorCode.SQLITE_NOTADB) {
+                throw noLogbook(e);
+            }
+            // The program may have been killed while entries went from the write-ahead log into the file: only both
+            // together are whole then.
+            if (code != SQLiteErrorCode.SQLITE_CORRUPT || !hasUnsettledEntries()) {
+                throw named(e);
+            }
         }
+    }
+
+    private int edition(Supplier<Sql> connection) {
+        try (Sql sql = connection.get()) {
+            if (sql.number("PRAGMA application_id") != Migrations.APPLICATION_ID) {
+                throw noLogbook(null);
+            }
+            int edition = (int) sql.number("PRAGMA user_version");
+            mustBeKnown(edition);
+            return edition;
+        } catch (UserError e) {
+            throw named(e);
+        }
+    }
+
+    private void mustBeKnown(int edition) {
+        if (edition > migrations.edition()) {
+            throw UserError.badInput("The logbook " + path + " was written by a newer Rafterbook (edition " + edition
+                    + ", this program knows up to " + migrations.edition()
+                    + "). Open it with that one; nothing in it was touched.");
+        }
+    }
+
+    private static void mustBeComplete(Sql sql) {
+        String names = Json.array(Tables.names());
+        long there = sql.number(
+                "SELECT count(*) FROM sqlite_schema WHERE type = 'table' AND name IN (SELECT value FROM json_each(?))",
+                names);
+        if (there < Tables.names().size()) {
+            throw UserError.couldNot(Failures.DAMAGED, null);
+        }
+    }
+
+    private boolean hasUnsettledEntries() {
+        try {
+            Path log = path.resolveSibling(path.getFileName() + "-wal");
+            return Files.exists(log) && Files.size(log) > 0;
+        } catch (IOException e) {
+            return true;
+        }
+    }
+
+    private UserError noLogbook(@Nullable Throwable cause) {
+        return new UserError(
+                UserError.Kind.BAD_INPUT, path + " is not a Rafterbook logbook. Nothing in it was touched.", cause);
+    }
+
+    private Sql named(Supplier<Sql> connection) {
+        try {
+            return connection.get();
+        } catch (UserError e) {
+            throw named(e);
+        }
+    }
+
+    /** While opening, a failure says which file it is about. */
+    private UserError named(UserError e) {
+        return e.sentence().contains(path.toString())
+                ? e
+                : new UserError(e.kind(), path + ": " + e.sentence(), e.getCause());
     }
 }

@@ -42,7 +42,7 @@ record Migrations(int edition, String... locations) {
     }
 
     /** Changes the tables of a logbook of an older edition, all or nothing, and keeps a copy of it as it was. */
-    Path bringUpToDate(Path file, int from) {
+    void bringUpToDate(Path file, int from) {
         Path copy = Backup.beside(file, "edition " + from);
         Backup.copy(file, copy);
         try {
@@ -53,7 +53,6 @@ record Migrations(int edition, String... locations) {
                             + copy.getFileName() + ".",
                     e);
         }
-        return copy;
     }
 
     private void migrate(Path file) {

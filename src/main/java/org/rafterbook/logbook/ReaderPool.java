@@ -18,17 +18,13 @@ final class ReaderPool implements AutoCloseable {
 
     /** Runs the work on one moment's state of the logbook. */
     <T extends @Nullable Object> T snapshot(Function<Sql, T> work) {
-        Sql sql = idle.pollFirst();
-        if (sql == null) {
-            sql = opener.get();
+        if (closed) {
+            throw new IllegalStateException("the logbook is closed");
         }
+        Sql known = idle.pollFirst();
+        Sql sql = known == null ? opener.get() : known;
         try {
-            sql.execute("BEGIN");
-            try {
-                return work.apply(sql);
-            } finally {
-                sql.execute("ROLLBACK");
-            }
+            return sql.snapshot(work);
         } finally {
             idle.addFirst(sql);
             if (closed) {

@@ -9,7 +9,8 @@ import org.sqlite.SQLiteErrorCode;
 /** Says which reference of a row leads nowhere, which SQLite itself does not. */
 final class References {
 
-    private record Reference(String column, String target) {}
+    /** A column that names a row of another table. */
+    record Reference(String column, String target) {}
 
     private References() {}
 
@@ -18,11 +19,7 @@ final class References {
         if (Failures.code(failure) != SQLiteErrorCode.SQLITE_CONSTRAINT_FOREIGNKEY) {
             return failure;
         }
-        List<Reference> references = sql.list(
-                "SELECT \"from\", \"table\" FROM pragma_foreign_key_list(?)",
-                rows -> new Reference(rows.getString(1), rows.getString(2)),
-                table.name());
-        for (Reference reference : references) {
+        for (Reference reference : of(sql, table)) {
             Object id = row.get(reference.column());
             if (id != null && sql.number("SELECT count(*) FROM \"" + reference.target() + "\" WHERE id = ?", id) == 0) {
                 return new UserError(
@@ -33,5 +30,12 @@ final class References {
             }
         }
         return failure;
+    }
+
+    static List<Reference> of(Sql sql, RecordTable<?> table) {
+        return sql.list(
+                "SELECT \"from\", \"table\" FROM pragma_foreign_key_list(?)",
+                rows -> new Reference(rows.getString(1), rows.getString(2)),
+                table.name());
     }
 }

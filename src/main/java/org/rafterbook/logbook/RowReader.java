@@ -85,12 +85,7 @@ sealed class RowReader implements Reader permits RowWriter {
 
     @Override
     public final @Nullable String computed(String kind, String digest, String engine) {
-        return sql().first(
-                        "SELECT value FROM computed WHERE kind = ? AND digest = ? AND engine = ?",
-                        rows -> rows.getString(1),
-                        kind,
-                        digest,
-                        engine);
+        return Computed.find(sql(), kind, digest, engine);
     }
 
     /** Column names and what they hold for the row of this id, gone or not; null when there is none. */

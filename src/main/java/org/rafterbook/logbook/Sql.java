@@ -9,7 +9,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.units.UserError;
 
 /** One connection and its prepared statements; for one thread at a time. Failures come out as UserErrors. */
 final class Sql implements AutoCloseable {
@@ -23,8 +25,45 @@ final class Sql implements AutoCloseable {
     private final Connection connection;
     private final Map<String, PreparedStatement> prepared = new HashMap<>();
 
+    /** Why the transaction under way can no longer be kept; SQLite may have ended it already. */
+    private @Nullable UserError broken;
+
     Sql(Connection connection) {
         this.connection = connection;
+    }
+
+    /** Runs the work in a transaction that writes: when this returns it is on disk, when it throws nothing of it is. */
+    <T extends @Nullable Object> T entry(Function<Sql, T> work) {
+        return transaction("BEGIN IMMEDIATE", work);
+    }
+
+    /** Runs the work on the state of one moment. */
+    <T extends @Nullable Object> T snapshot(Function<Sql, T> work) {
+        return transaction("BEGIN", work);
+    }
+
+    private <T extends @Nullable Object> T transaction(String begin, Function<Sql, T> work) {
+        broken = null;
+        execute(begin);
+        try {
+            T result = work.apply(this);
+            execute("COMMIT");
+            return result;
+        } catch (Throwable e) {
+            rollBack(e);
+            throw e;
+        }
+    }
+
+    private void rollBack(Throwable cause) {
+        broken = null;
+        try {
+            execute("ROLLBACK");
+        } catch (UserError e) {
+            // SQLite has already rolled back by itself after some failures, such as a full disk.
+            cause.addSuppressed(e);
+        }
+        broken = null;
     }
 
     /** All rows; parameters are text, Long, Double or null. */
@@ -35,7 +74,7 @@ final class Sql implements AutoCloseable {
                 all.add(row.read(rows));
             }
         } catch (SQLException e) {
-            throw Failures.of(e);
+            throw failed(e);
         }
         return all;
     }
@@ -51,25 +90,31 @@ final class Sql implements AutoCloseable {
         return first == null ? 0 : first;
     }
 
-    /** Runs a change and answers how many rows it met. */
-    int run(String sql, @Nullable Object... parameters) {
+    /** Runs a change. */
+    void run(String sql, @Nullable Object... parameters) {
         try {
-            return bound(sql, parameters).executeUpdate();
+            bound(sql, parameters).executeUpdate();
         } catch (SQLException e) {
-            throw Failures.of(e);
+            throw failed(e);
         }
     }
 
     /** Runs a statement that is not worth preparing: a transaction's bounds, a pragma. */
     void execute(String sql) {
+        if (broken != null) {
+            throw broken;
+        }
         try (Statement statement = connection.createStatement()) {
             statement.execute(sql);
         } catch (SQLException e) {
-            throw Failures.of(e);
+            throw failed(e);
         }
     }
 
     private PreparedStatement bound(String sql, @Nullable Object... parameters) throws SQLException {
+        if (broken != null) {
+            throw broken;
+        }
         PreparedStatement statement = prepared.get(sql);
         if (statement == null) {
             statement = connection.prepareStatement(sql);
@@ -79,6 +124,14 @@ final class Sql implements AutoCloseable {
             Stored.set(statement, i + 1, parameters[i]);
         }
         return statement;
+    }
+
+    private UserError failed(SQLException e) {
+        UserError error = Failures.of(e);
+        if (error.kind() == UserError.Kind.COULD_NOT) {
+            broken = error;
+        }
+        return error;
     }
 
     @Override

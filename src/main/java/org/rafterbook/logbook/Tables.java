@@ -3,6 +3,7 @@ package org.rafterbook.logbook;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.AirframeEvent;
 import org.rafterbook.airframe.Model;
@@ -75,6 +76,10 @@ final class Tables {
     @SuppressWarnings("unchecked")
     static <R extends Record> RecordTable<R> of(Class<R> type) {
         return (RecordTable<R>) BY_TYPE.get(type);
+    }
+
+    static Set<String> names() {
+        return BY_NAME.keySet();
     }
 
     /** The table of this name; null where it holds no records, as for preferences. */

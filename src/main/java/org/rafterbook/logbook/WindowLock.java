@@ -45,7 +45,8 @@ final class WindowLock implements AutoCloseable {
         try {
             channel = locked(lockFile);
         } catch (IOException e) {
-            throw UserError.couldNot("The logbook " + logbook + " cannot be written to: its folder is read-only.", e);
+            throw UserError.couldNot(
+                    "The logbook " + logbook + " cannot be written to: its folder takes no new files.", e);
         } finally {
             if (channel == null) {
                 HELD.remove(lockFile);

@@ -1,13 +1,14 @@
 package org.rafterbook.logbook;
 
+import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import org.rafterbook.units.UserError;
 
 /** The one thread that writes, with its connection. Callers wait until their work is committed. */
 final class WriterThread implements AutoCloseable {
@@ -27,11 +28,11 @@ final class WriterThread implements AutoCloseable {
     }
 
     /** Runs the work in one transaction: when this returns it is on disk, when it throws nothing of it is. */
-    <T extends @Nullable Object> T transaction(Function<Sql, T> work) {
+    <T extends @Nullable Object> T entry(Function<Sql, T> work) {
         if (Thread.currentThread() == thread) {
             throw new IllegalStateException("an entry cannot be made within an entry");
         }
-        Future<T> outcome = executor.submit(() -> inTransaction(work));
+        Future<T> outcome = submit(() -> sql.entry(work));
         boolean interrupted = false;
         try {
             while (true) {
@@ -51,24 +52,11 @@ final class WriterThread implements AutoCloseable {
         }
     }
 
-    private <T extends @Nullable Object> T inTransaction(Function<Sql, T> work) {
-        sql.execute("BEGIN IMMEDIATE");
+    private <T extends @Nullable Object> Future<T> submit(Callable<T> work) {
         try {
-            T result = work.apply(sql);
-            sql.execute("COMMIT");
-            return result;
-        } catch (Throwable e) {
-            rollBack(e);
-            throw e;
-        }
-    }
-
-    private void rollBack(Throwable cause) {
-        try {
-            sql.execute("ROLLBACK");
-        } catch (UserError e) {
-            // SQLite has already rolled back by itself after some failures, such as a full disk.
-            cause.addSuppressed(e);
+            return executor.submit(work);
+        } catch (RejectedExecutionException e) {
+            throw new IllegalStateException("the logbook is closed", e);
         }
     }
 
