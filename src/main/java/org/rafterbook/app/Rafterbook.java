@@ -6,6 +6,6 @@ public final class Rafterbook {
     private Rafterbook() {}
 
     public static void main(String[] args) {
-        System.out.println("Rafterbook");
+        System.exit(args.length == 0 ? WindowStart.run() : CommandLineStart.run(args, System.out, System.err));
     }
 }

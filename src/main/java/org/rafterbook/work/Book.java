@@ -2,6 +2,7 @@ package org.rafterbook.work;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.logbook.Logbook;
 import org.rafterbook.logbook.Mode;
@@ -16,6 +17,7 @@ public final class Book implements AutoCloseable {
     private final Riggings riggings;
     private final Corrections corrections;
     private final Sheets sheets;
+    private final Margins margins;
 
     private Book(Logbook logbook, Clock clock) {
         this.logbook = logbook;
@@ -23,6 +25,7 @@ public final class Book implements AutoCloseable {
         this.riggings = new Riggings(logbook, clock);
         this.corrections = new Corrections(logbook, clock);
         this.sheets = new Sheets(logbook, clock, riggings);
+        this.margins = new Margins(logbook);
     }
 
     /** Opens a logbook; every failure is a sentence and harms nothing. */
@@ -56,6 +59,10 @@ public final class Book implements AutoCloseable {
         return sheets;
     }
 
+    public Margins margins() {
+        return margins;
+    }
+
     /** What undo would take back, in words; null where there is nothing. */
     public @Nullable String undoable() {
         return logbook.undoable();
@@ -69,6 +76,16 @@ public final class Book implements AutoCloseable {
     /** Calls the listener after each entry and each undo. */
     public Subscription onChange(Runnable listener) {
         return logbook.onChange(listener);
+    }
+
+    /** Sentences on what is wrong with the file; empty where it is sound. */
+    public List<String> check() {
+        return logbook.check();
+    }
+
+    /** Writes a copy of the logbook; never over an existing file. */
+    public void backup(Path to) {
+        logbook.backup(to);
     }
 
     @Override

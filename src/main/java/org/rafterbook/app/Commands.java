@@ -1,0 +1,31 @@
+package org.rafterbook.app;
+
+import java.io.PrintWriter;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** The command line as a whole. */
+@Command(
+        name = "rafterbook",
+        description = "Flight-session logbook with trim analytics. Without a command the window opens.",
+        mixinStandardHelpOptions = true,
+        subcommands = {
+            MarginCommand.class,
+            AirCommand.class,
+            MotorCommand.class,
+            CheckCommand.class,
+            BackupCommand.class
+        })
+final class Commands implements Runnable {
+
+    private final PrintWriter out;
+
+    Commands(PrintWriter out) {
+        this.out = out;
+    }
+
+    @Override
+    public void run() {
+        out.print(new CommandLine(this).getUsageMessage(CommandLine.Help.Ansi.OFF));
+    }
+}
