@@ -117,7 +117,7 @@ public final class Riggings {
                 .toList());
     }
 
-    private static Rigged rigged(Reader reader, Model model, @Nullable Rigging rigging, Version version) {
+    static Rigged rigged(Reader reader, Model model, @Nullable Rigging rigging, Version version) {
         Map<String, Setting> values = new HashMap<>();
         reader.where(org.rafterbook.airframe.SettingValue.class, "versionId", version.id())
                 .forEach(v -> values.put(v.settingId(), new Setting(v.number(), v.word(), v.asTyped())));
