@@ -5,6 +5,7 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.function.Supplier;
 import org.rafterbook.units.UserError;
 
 /** Copies a logbook as it is at one moment, also while it is written. */
@@ -24,14 +25,19 @@ final class Backup {
     }
 
     /** Writes the copy under another name first, so that a copy of its own name is always whole. */
-    static void copy(Path file, Path to) {
+    static void copy(Supplier<Sql> connection, Path to) {
         if (Files.exists(to)) {
             throw UserError.badInput("There is already a file " + to + "; a backup overwrites nothing.");
+        }
+        Path folder = to.toAbsolutePath().getParent();
+        if (folder != null && !Files.isDirectory(folder)) {
+            throw UserError.badInput("There is no folder " + folder + ".");
         }
         Path part = to.resolveSibling(to.getFileName() + ".part");
         try {
             Files.deleteIfExists(part);
-            try (Sql sql = Connections.writer(file)) {
+            try (Sql sql = connection.get()) {
+                sql.execute("PRAGMA query_only = OFF");
                 sql.run("VACUUM INTO ?", part.toString());
             }
             try (FileChannel written = FileChannel.open(part, StandardOpenOption.WRITE)) {
@@ -49,6 +55,7 @@ final class Backup {
         } catch (IOException e) {
             cause.addSuppressed(e);
         }
-        return UserError.couldNot("The backup " + to + " could not be written.", cause);
+        String why = cause instanceof UserError error ? error.sentence() : "Its folder cannot be written to.";
+        return UserError.couldNot("The backup " + to + " could not be written. " + why, cause);
     }
 }

@@ -56,7 +56,7 @@ final class Column {
     @Nullable
     Object encode(@Nullable Object value) {
         if (value instanceof Double number && !Double.isFinite(number)) {
-            throw UserError.badInput("The " + words() + " is not a number.");
+            throw UserError.badInput("The " + words(name) + " is not a number.");
         }
         return value == null ? null : codec.encode(value);
     }
@@ -71,7 +71,8 @@ final class Column {
         return decode(Stored.get(rows, index));
     }
 
-    private String words() {
-        return name.replace('_', ' ');
+    /** A column's name without its unit, as words. */
+    static String words(String columnName) {
+        return columnName.replaceAll("_(s|m|kg|k|pa|nm|id)$", "").replace('_', ' ');
     }
 }

@@ -4,7 +4,6 @@ import java.sql.SQLException;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
 import org.rafterbook.units.UserError;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
@@ -88,16 +87,12 @@ final class Failures {
     private static String missing(String message) {
         Matcher matcher = MISSING.matcher(message);
         return matcher.find()
-                ? "The " + words(matcher.group(1)) + " lacks its " + words(matcher.group(2)) + "."
+                ? "The " + Column.words(matcher.group(1)) + " lacks its " + Column.words(matcher.group(2)) + "."
                 : message;
     }
 
     private static String found(Pattern pattern, String message) {
         Matcher matcher = pattern.matcher(message);
         return matcher.find() ? matcher.group(1) : message;
-    }
-
-    private static String words(@Nullable String name) {
-        return String.valueOf(name).replace('_', ' ');
     }
 }

@@ -143,7 +143,7 @@ public final class Logbook implements AutoCloseable {
 
     /** Writes a copy as of this moment; a UserError where there is such a file already. */
     public void backup(Path to) {
-        Backup.copy(file, to);
+        Backup.copy(readers::open, to.toAbsolutePath());
     }
 
     /** A new id: later ones sort after earlier ones. */

@@ -37,7 +37,7 @@ final class LogbookFile {
     static void makeFolder(Path file) {
         Path folder = file.toAbsolutePath().normalize().getParent();
         try {
-            if (folder != null && !Files.exists(folder)) {
+            if (folder != null && !Files.isDirectory(folder)) {
                 Files.createDirectories(folder);
             }
         } catch (IOException e) {

@@ -5,6 +5,7 @@ import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.flywaydb.core.Flyway;
@@ -21,13 +22,13 @@ import org.rafterbook.units.UserError;
  * @param edition the newest known
  * @param locations where the migrations lie
  */
-record Migrations(int edition, String... locations) {
+record Migrations(int edition, List<String> locations) {
 
     /** Marks a file as a logbook of ours: "Raft" in ASCII. */
     static final int APPLICATION_ID = 0x52616674;
 
     /** Raised together with each new file under {@code migrations}. */
-    static final Migrations STANDARD = new Migrations(1, "classpath:migrations");
+    static final Migrations STANDARD = new Migrations(1, List.of("classpath:migrations"));
 
     /** Held here because loggers are kept weakly. */
     private static final Logger FLYWAY = Logger.getLogger("org.flywaydb");
@@ -44,7 +45,7 @@ record Migrations(int edition, String... locations) {
     /** Changes the tables of a logbook of an older edition, all or nothing, and keeps a copy of it as it was. */
     void bringUpToDate(Path file, int from) {
         Path copy = Backup.beside(file, "edition " + from);
-        Backup.copy(file, copy);
+        Backup.copy(() -> Connections.reader(file), copy);
         try {
             migrate(file);
         } catch (FlywayException e) {
@@ -58,7 +59,7 @@ record Migrations(int edition, String... locations) {
     private void migrate(Path file) {
         Flyway.configure(Migrations.class.getClassLoader())
                 .dataSource(Connections.migrating(file))
-                .locations(locations)
+                .locations(locations.toArray(new String[0]))
                 .failOnMissingLocations(true)
                 // One transaction for all, together with the callback after each.
                 .group(true)

@@ -16,6 +16,11 @@ final class ReaderPool implements AutoCloseable {
         this.opener = opener;
     }
 
+    /** A connection of its own, to be closed by the caller. */
+    Sql open() {
+        return opener.get();
+    }
+
     /** Runs the work on one moment's state of the logbook. */
     <T extends @Nullable Object> T snapshot(Function<Sql, T> work) {
         if (closed) {

@@ -25,7 +25,9 @@ final class Sql implements AutoCloseable {
     private final Connection connection;
     private final Map<String, PreparedStatement> prepared = new HashMap<>();
 
-    /** Why the transaction under way can no longer be kept; SQLite may have ended it already. */
+    private boolean writing;
+
+    /** Why the entry under way can no longer be kept; SQLite may have ended its transaction already. */
     private @Nullable UserError broken;
 
     Sql(Connection connection) {
@@ -34,11 +36,13 @@ final class Sql implements AutoCloseable {
 
     /** Runs the work in a transaction that writes: when this returns it is on disk, when it throws nothing of it is. */
     <T extends @Nullable Object> T entry(Function<Sql, T> work) {
+        writing = true;
         return transaction("BEGIN IMMEDIATE", work);
     }
 
     /** Runs the work on the state of one moment. */
     <T extends @Nullable Object> T snapshot(Function<Sql, T> work) {
+        writing = false;
         return transaction("BEGIN", work);
     }
 
@@ -74,7 +78,7 @@ final class Sql implements AutoCloseable {
                 all.add(row.read(rows));
             }
         } catch (SQLException e) {
-            throw failed(e);
+            throw failed(sql, e);
         }
         return all;
     }
@@ -95,7 +99,7 @@ final class Sql implements AutoCloseable {
         try {
             bound(sql, parameters).executeUpdate();
         } catch (SQLException e) {
-            throw failed(e);
+            throw failed(sql, e);
         }
     }
 
@@ -126,9 +130,19 @@ final class Sql implements AutoCloseable {
         return statement;
     }
 
+    /** The driver closes a statement after some failures, so that it is prepared again for the next time. */
+    private UserError failed(String sql, SQLException e) {
+        try (PreparedStatement failed = prepared.remove(sql)) {
+            return failed(e);
+        } catch (SQLException closing) {
+            e.addSuppressed(closing);
+            return failed(e);
+        }
+    }
+
     private UserError failed(SQLException e) {
         UserError error = Failures.of(e);
-        if (error.kind() == UserError.Kind.COULD_NOT) {
+        if (writing && error.kind() == UserError.Kind.COULD_NOT) {
             broken = error;
         }
         return error;

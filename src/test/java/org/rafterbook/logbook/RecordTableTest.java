@@ -90,7 +90,7 @@ class RecordTableTest {
         Session session = Samples.session(null, Samples.DAY);
         assertThatThrownBy(() -> Tables.of(Flight.class).stored(Samples.flight(session, 1, noNumber)))
                 .isInstanceOf(UserError.class)
-                .hasMessage("The duration s is not a number.");
+                .hasMessage("The duration is not a number.");
     }
 
     @Test
