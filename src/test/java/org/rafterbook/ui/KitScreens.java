@@ -10,6 +10,8 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.rafterbook.ui.action.Action;
@@ -32,20 +34,36 @@ final class KitScreens {
     private KitScreens() {}
 
     static List<Screen> all() {
-        return List.of(new Screen("kit-shell", KitScreens::shell));
+        return List.of(
+                new Screen("kit-shell", KitScreens::shell),
+                new Screen("kit-parts", PartsSheet::make),
+                new Screen("kit-charts", ChartSheet::make),
+                new Screen("kit-help", KitScreens::calmShell, scene -> Fx.key(scene, KeyCode.UNDEFINED, "?")),
+                new Screen(
+                        "kit-alt",
+                        KitScreens::calmShell,
+                        scene -> scene.getRoot()
+                                .fireEvent(new KeyEvent(
+                                        KeyEvent.KEY_PRESSED, "", "", KeyCode.ALT, false, false, true, false))));
     }
 
     static Parent shell(Tools tools) {
-        Map<PlaceId, Supplier<? extends Place>> makers = new EnumMap<>(PlaceId.class);
-        for (PlaceId id : PlaceId.values()) {
-            makers.put(id, () -> new Sample(tools));
-        }
-        tools.kept().kept(LocalTime.of(20, 41, 7));
-        tools.kept().undoable("wing 3 mm forward", () -> {});
         tools.kept().takenAway("Flight 3 deleted.");
         tools.errors()
                 .show(new Problem(
                         "The disk is full.", "Everything up to flight 5 is kept. Make room, then press Ctrl+S again."));
+        return calmShell(tools);
+    }
+
+    static Parent calmShell(Tools tools) {
+        Map<PlaceId, Supplier<? extends Place>> makers = new EnumMap<>(PlaceId.class);
+        for (PlaceId id : PlaceId.values()) {
+            makers.put(id, () -> new Sample(tools));
+        }
+        if (tools.kept().takenAwayProperty().get().isEmpty()) {
+            tools.kept().kept(LocalTime.of(20, 41, 7));
+        }
+        tools.kept().undoable("wing 3 mm forward", () -> {});
         return new Shell(tools, makers);
     }
 

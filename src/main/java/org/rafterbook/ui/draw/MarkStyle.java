@@ -8,6 +8,6 @@ public enum MarkStyle {
     AT_LEAST,
     /** Open without a tick: not flown yet. */
     OPEN,
-    /** Upper half open, lower half filled: very probably. */
+    /** Filled at the base only: very probably. */
     HALF
 }

@@ -23,7 +23,7 @@ final class Marks {
             fill(pen, shape, Token.SHEET, x, y, inner);
         }
         if (style == MarkStyle.HALF) {
-            lowerHalf(pen, shape, token, x, y, half);
+            baseHalf(pen, shape, token, x, y, half);
         }
         pen.stroke(token, LINE);
         if (shape == MarkShape.CIRCLE) {
@@ -46,10 +46,12 @@ final class Marks {
         }
     }
 
-    private static void lowerHalf(Pen pen, MarkShape shape, Token token, double x, double y, double half) {
+    /** The half at the base: below for the triangle that points up, above for the one that points down. */
+    private static void baseHalf(Pen pen, MarkShape shape, Token token, double x, double y, double half) {
         pen.canvas().save();
         pen.canvas().beginPath();
-        pen.canvas().rect(x - 2 * half, y + half * 0.1, 4 * half, 2 * half);
+        double top = shape == MarkShape.DOWN_TRIANGLE ? y - half * 2.1 : y + half * 0.1;
+        pen.canvas().rect(x - 2 * half, top, 4 * half, 2 * half);
         pen.canvas().clip();
         fill(pen, shape, token, x, y, half);
         pen.canvas().restore();

@@ -129,6 +129,10 @@ public final class Pen {
 
     /** Slanting lines over an area: what lies there is out of bounds. */
     public Pen hatch(double x, double y, double w, double h, Token token) {
+        return hatch(x, y, w, h, tokens.of(token));
+    }
+
+    public Pen hatch(double x, double y, double w, double h, Color colour) {
         if (w <= 0 || h <= 0) {
             return this;
         }
@@ -136,7 +140,9 @@ public final class Pen {
         g.beginPath();
         g.rect(x, y, w, h);
         g.clip();
-        stroke(token, 1);
+        g.setStroke(colour);
+        g.setLineWidth(Math.max(1, px(1)));
+        g.setLineDashes();
         double step = px(6);
         for (double at = x - h; at < x + w; at += step) {
             g.strokeLine(at, y + h, at + h, y);

@@ -6,6 +6,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
+import javafx.scene.text.TextAlignment;
 import org.rafterbook.ui.action.Action;
 
 /** Buttons; each stands for an {@link Action}, shows its label and key and is shown its key over while Alt is held. */
@@ -52,6 +53,10 @@ public final class Buttons {
         if (says.length > 0) {
             var lines = Lay.column(0, (Node[]) says);
             lines.setAlignment(Pos.CENTER_RIGHT);
+            for (Label line : says) {
+                line.setWrapText(true);
+                line.setTextAlignment(TextAlignment.RIGHT);
+            }
             content.getChildren().add(lines);
         }
         content.setMaxWidth(Double.MAX_VALUE);

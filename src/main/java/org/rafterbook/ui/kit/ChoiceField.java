@@ -24,6 +24,7 @@ public final class ChoiceField<T> extends VBox {
         Label over = Words.small(label);
         over.setLabelFor(box);
         top = Lay.row(8, over, Lay.space());
+        top.getStyleClass().add("field-top");
         box.setAccessibleText(label);
         box.setMaxWidth(Double.MAX_VALUE);
         box.setConverter(new StringConverter<>() {

@@ -1,8 +1,10 @@
 package org.rafterbook.ui.kit;
 
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.css.PseudoClass;
@@ -12,37 +14,48 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.ui.action.Action;
-import org.rafterbook.units.UserError;
+import org.rafterbook.units.Dimension;
+import org.rafterbook.units.DisplayUnits;
+import org.rafterbook.units.Parsed;
+import org.rafterbook.units.Quantity;
+import org.rafterbook.units.QuantityFormat;
+import org.rafterbook.units.QuantityParser;
+import org.rafterbook.units.TypedRange;
+import org.rafterbook.units.TypedValue;
+import org.rafterbook.units.Unit;
 
 /**
- * A form field: label and key above, what is typed with its unit at the right end, a message below. It is read when the
- * user leaves it or presses Enter; what cannot be read stays as typed with a sentence beside it.
+ * A form field: label and key above, what is typed with its unit at the right end, a message below. It is read while
+ * typing, kept when the user leaves it or presses Enter; what cannot be read stays as typed with a sentence beside it,
+ * and nothing is kept.
  *
  * <pre>
- * Field&lt;Double&gt; chord = Field.number("Chord", reader).unit("mm").also(m -&gt; inches(m));
+ * Field&lt;TypedValue&gt; chord = Field.quantity("Chord", Quantity.LENGTH, units).onKept(model::setChord);
  * chord.key(keys.on("C", "Chord", chord::edit));
- * chord.onKept(model::setChord);
  * </pre>
  */
 public final class Field<T> extends VBox {
 
     private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
 
-    private final QuantityReader<? extends T> reader;
+    private final FieldReader<T> reader;
     private final TextField text;
+    private final String label;
     private final Label unit = new Label();
     private final HBox box;
     private final HBox top;
     private final Label message = new Label();
     private final ReadOnlyObjectWrapper<@Nullable T> value = new ReadOnlyObjectWrapper<>(this, "value");
-    private Function<? super T, String> also = kept -> "";
+    private Function<? super T, Optional<String>> limit = read -> Optional.empty();
+    private Function<? super T, String> also = read -> "";
     private Consumer<@Nullable T> kept = ignored -> {};
     private String quiet = "";
     private String sentence = "";
     private String lastKept = "";
     private boolean required;
 
-    private Field(String label, QuantityReader<? extends T> reader, TextField text) {
+    private Field(String label, FieldReader<T> reader, TextField text) {
+        this.label = label;
         this.reader = reader;
         this.text = text;
         Label name = Words.small(label);
@@ -54,7 +67,9 @@ public final class Field<T> extends VBox {
         box.getStyleClass().add("field-box");
         message.getStyleClass().add("message");
         message.setWrapText(true);
+        message.setMinHeight(USE_PREF_SIZE);
         text.setAccessibleText(label);
+        top.getStyleClass().add("field-top");
         getStyleClass().add("field");
         getChildren().addAll(top, box, message);
         text.textProperty().subscribe(this::whileTyping);
@@ -67,28 +82,57 @@ public final class Field<T> extends VBox {
         unit.setOnMousePressed(event -> text.requestFocus());
     }
 
-    /** A field for a quantity: letters pass through it to the keys of the place, except those of a unit being typed. */
-    public static <T> Field<T> number(String label, QuantityReader<? extends T> reader) {
+    /** A field for anything like a number: letters pass through it to the keys of the place, unless it is a unit's. */
+    public static <T> Field<T> number(String label, FieldReader<T> reader) {
         return new Field<>(label, reader, new NumberInput());
     }
 
     /** A field for words. */
     public static Field<String> words(String label) {
-        return new Field<>(label, String::strip, new TextField());
+        return new Field<>(label, typed -> Parsed.accepted(typed.strip()), new TextField());
+    }
+
+    /**
+     * A field for a quantity in the flyer's unit; any other unit may be typed, and what was understood stands below (a
+     * time large).
+     */
+    public static Field<TypedValue> quantity(String label, Quantity quantity, DisplayUnits units) {
+        QuantityFormat format = new QuantityFormat(units);
+        Field<TypedValue> field =
+                number(label, QuantityParser.typed(quantity, units)::read).in(quantity, units);
+        return field.also(read -> read.bare() && quantity.dimension() != Dimension.TIME
+                ? format.otherUnit(quantity, read.si()).orElse("")
+                : read.readBack());
+    }
+
+    /** A field for a quantity known as a value or a range, such as {@code 7.9 to 9.4}. */
+    public static Field<TypedRange> range(String label, Quantity quantity, DisplayUnits units) {
+        Field<TypedRange> field =
+                number(label, QuantityParser.typed(quantity, units)::readRange).in(quantity, units);
+        return field.also(TypedRange::readBack);
+    }
+
+    private Field<T> in(Quantity quantity, DisplayUnits units) {
+        if (quantity.dimension() == Dimension.TIME) {
+            message.getStyleClass().add("read-back");
+        }
+        if (quantity.dimension() != Dimension.TURNS && text instanceof NumberInput input) {
+            input.units(Unit.of(quantity.dimension()).stream().map(Unit::symbol).toList());
+        }
+        return unit(quantity.unit(units).symbol());
     }
 
     /** The unit a bare number has, shown quietly at the right end. */
-    public Field<T> unit(String name) {
-        unit.setText(name);
-        text.setAccessibleRoleDescription(name.isEmpty() ? null : "in " + name);
+    public Field<T> unit(String symbol) {
+        unit.setText(symbol);
+        text.setAccessibleText(symbol.isEmpty() ? label : label + ", in " + symbol);
         return this;
     }
 
-    /** Units that may be typed without a space before them, so that their first letters belong to the field. */
-    public Field<T> units(String... names) {
-        if (text instanceof NumberInput input) {
-            input.units(names);
-        }
+    /** Refuses values of which the predicate is true, with a sentence that names the limit. */
+    public Field<T> refuseIf(Predicate<? super T> wrong, Function<? super T, String> why) {
+        Function<? super T, Optional<String>> before = limit;
+        limit = read -> before.apply(read).or(() -> wrong.test(read) ? Optional.of(why.apply(read)) : Optional.empty());
         return this;
     }
 
@@ -112,7 +156,7 @@ public final class Field<T> extends VBox {
         return this;
     }
 
-    /** An empty field is refused with this field's name when it is left or checked. */
+    /** An empty field is refused when it is checked. */
     public Field<T> required() {
         required = true;
         return this;
@@ -131,7 +175,7 @@ public final class Field<T> extends VBox {
         return this;
     }
 
-    /** Called with each new value (null for an empty field) that was read, when the field is left or Enter pressed. */
+    /** Called with each new value (null for an emptied field) when the field is left or Enter pressed. */
     public Field<T> onKept(Consumer<@Nullable T> taker) {
         kept = taker;
         return this;
@@ -147,7 +191,8 @@ public final class Field<T> extends VBox {
     public void fill(String typed) {
         lastKept = typed;
         text.setText(typed);
-        read();
+        sentence = readNow();
+        tell();
     }
 
     /** What is typed. */
@@ -160,7 +205,7 @@ public final class Field<T> extends VBox {
         return text;
     }
 
-    /** The last value that could be read, null when the field is empty. */
+    /** The value of what is typed, null while it is empty or cannot be read. */
     public ReadOnlyObjectProperty<@Nullable T> valueProperty() {
         return value.getReadOnlyProperty();
     }
@@ -171,11 +216,15 @@ public final class Field<T> extends VBox {
 
     /** Whether what is typed can be kept; if not, the sentence is shown. Call it before a form is kept. */
     public boolean check() {
-        read();
+        sentence = readNow();
+        if (required && text.getText().isBlank()) {
+            sentence = label + " is needed.";
+        }
+        tell();
         return sentence.isEmpty();
     }
 
-    /** Shows a sentence about the value that only others can know, such as "More than 1980 wound". */
+    /** Shows a sentence about the value that only others can know; it goes with the next key typed. */
     public void refuse(String why) {
         sentence = why;
         tell();
@@ -186,46 +235,47 @@ public final class Field<T> extends VBox {
         return sentence;
     }
 
-    private void whileTyping() {
-        // while typing a sentence can only go away; a new one waits until the field is left
-        try {
-            T now = parse();
-            value.set(now);
-            sentence = "";
-        } catch (UserError e) {
-            if (sentence.isEmpty()) {
-                value.set(null);
-            }
-        }
-        tell();
+    /** What stands below the field now. */
+    public String message() {
+        return message.getText();
     }
 
-    private void read() {
-        try {
-            value.set(parse());
-            sentence = required && text.getText().isBlank() ? "This is needed." : "";
-        } catch (UserError e) {
-            sentence = e.sentence();
+    private void whileTyping() {
+        // a sentence goes away as soon as it no longer holds; a new one waits until the field is left
+        String now = readNow();
+        if (now.isEmpty() || !sentence.isEmpty()) {
+            sentence = now;
         }
         tell();
     }
 
     private void keep() {
-        read();
+        sentence = readNow();
+        tell();
         if (sentence.isEmpty() && !Objects.equals(lastKept, text.getText())) {
             lastKept = text.getText();
             kept.accept(value.get());
         }
     }
 
-    private @Nullable T parse() throws UserError {
-        return text.getText().isBlank() ? null : reader.read(text.getText().strip());
+    /** Sets the value and gives the sentence, empty if there is nothing wrong. */
+    private String readNow() {
+        if (text.getText().isBlank()) {
+            value.set(null);
+            return "";
+        }
+        Parsed<T> parsed = reader.read(text.getText().strip());
+        T read = parsed.toOptional().orElse(null);
+        String wrong =
+                read == null ? parsed.refusal().orElse("") : limit.apply(read).orElse("");
+        value.set(wrong.isEmpty() ? read : null);
+        return wrong;
     }
 
     private void tell() {
         boolean wrong = !sentence.isEmpty();
         T now = value.get();
-        String tells = now == null || text.getText().isBlank() ? "" : also.apply(now);
+        String tells = now == null ? "" : also.apply(now);
         message.setText(wrong ? "× " + sentence : tells.isEmpty() ? quiet : tells);
         Lay.show(message, !message.getText().isEmpty());
         box.pseudoClassStateChanged(WRONG, wrong);

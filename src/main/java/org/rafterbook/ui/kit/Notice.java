@@ -14,6 +14,7 @@ public final class Notice extends HBox {
     private Notice(String kind, Node... atTheEnd) {
         getStyleClass().addAll("notice", kind);
         rest.setWrapText(true);
+        lead.setWrapText(true);
         getChildren().addAll(lead, Lay.grow(rest));
         getChildren().addAll(atTheEnd);
         setAccessibleRole(AccessibleRole.TEXT);

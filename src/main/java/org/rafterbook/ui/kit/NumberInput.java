@@ -10,8 +10,9 @@ final class NumberInput extends TextField implements LetsLettersThrough {
 
     private List<String> units = List.of();
 
-    void units(String... names) {
-        units = List.of(names);
+    /** Units that may be typed right after the number, so that their first letters belong to the field. */
+    void units(List<String> symbols) {
+        units = symbols;
     }
 
     @Override
@@ -23,6 +24,6 @@ final class NumberInput extends TextField implements LetsLettersThrough {
         }
         char last = before.charAt(before.length() - 1);
         boolean begun = Character.isLetter(last) || Character.isSpaceChar(last) || last == '-' || last == '·';
-        return begun || units.stream().anyMatch(unit -> unit.startsWith(String.valueOf(letter)));
+        return begun || units.stream().anyMatch(unit -> unit.regionMatches(true, 0, String.valueOf(letter), 0, 1));
     }
 }

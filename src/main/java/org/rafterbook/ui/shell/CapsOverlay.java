@@ -17,6 +17,8 @@ final class CapsOverlay extends Pane {
     /** A target wider than this has its cap at the left, where its caption begins. */
     private static final double WIDE_EM = 21;
 
+    private static final double LINE_EM = 1.6;
+
     CapsOverlay() {
         setMouseTransparent(true);
         setManaged(false);
@@ -53,7 +55,9 @@ final class CapsOverlay extends Pane {
         double h = cap.prefHeight(-1);
         double em = cap.getFont().getSize();
         double x = target.getWidth() > WIDE_EM * em ? target.getMinX() + em : target.getMaxX() - w - em * 0.6;
-        double y = target.getMinY() - h / 2;
+        // a target as low as a line of text is a key's own place: the cap lies over it
+        boolean line = target.getHeight() < LINE_EM * em;
+        double y = line ? target.getCenterY() - h / 2 : target.getMinY() - h / 2;
         cap.resizeRelocate(
                 Math.max(2, Math.min(x, getWidth() - w - 2)), Math.max(2, Math.min(y, getHeight() - h)), w, h);
     }

@@ -27,6 +27,7 @@ final class HelpSheet extends StackPane {
     void open(String place, Keys here, Keys everywhere) {
         Sheet sheet = new Sheet();
         sheet.getStyleClass().add("help");
+        sheet.setMaxHeight(USE_PREF_SIZE);
         sheet.section("Keys in " + place, "Esc closes this", list(here.actions().stream()));
         sheet.section("Everywhere", "hold Alt to see every key where it works", list(everywhere.actions().stream()));
         sheet.section(Words.prose("Single letters work while no text field has the cursor; fields for numbers let them"

@@ -62,7 +62,7 @@ final class Rail extends VBox {
         button.setAccessibleText(action.label());
         button.setAccessibleHelp("Key " + action.key());
         button.setOnAction(event -> action.run());
-        action.at(button);
+        action.at(key.isEmpty() ? button : label);
         return button;
     }
 }

@@ -1,0 +1,26 @@
+package org.rafterbook.ui.chart;
+
+import org.rafterbook.ui.draw.MarkStyle;
+import org.rafterbook.ui.draw.VersionMark;
+
+/**
+ * One flight on a chart.
+ *
+ * @param key what the mark stands for, handed back when it is picked or opened
+ * @param atLeast whether it lasted at least this long: open with a tick upward
+ * @param partial whether it flew on a partial motor: half the size
+ * @param says the flight in words, shown beside the mark when it is picked and read out
+ */
+public record FlightMark<K>(
+        K key, double x, double y, VersionMark mark, boolean atLeast, boolean partial, String says) {
+
+    static final double SIZE = 9;
+
+    MarkStyle style() {
+        return atLeast ? MarkStyle.AT_LEAST : MarkStyle.CLEAN;
+    }
+
+    double size() {
+        return partial ? SIZE / 2 : SIZE;
+    }
+}
