@@ -18,6 +18,9 @@ public final class Book implements AutoCloseable {
     private final Corrections corrections;
     private final Sheets sheets;
     private final Margins margins;
+    private final BenchDesk bench;
+    private final SeasonDesk season;
+    private final MotorDesk motors;
 
     private Book(Logbook logbook, Clock clock) {
         this.logbook = logbook;
@@ -26,6 +29,9 @@ public final class Book implements AutoCloseable {
         this.corrections = new Corrections(logbook, clock);
         this.sheets = new Sheets(logbook, clock, riggings);
         this.margins = new Margins(logbook);
+        this.bench = new BenchDesk(logbook, riggings, margins);
+        this.season = new SeasonDesk(logbook, margins);
+        this.motors = new MotorDesk(logbook);
     }
 
     /** Opens a logbook; every failure is a sentence and harms nothing. */
@@ -61,6 +67,31 @@ public final class Book implements AutoCloseable {
 
     public Margins margins() {
         return margins;
+    }
+
+    public BenchDesk bench() {
+        return bench;
+    }
+
+    public SeasonDesk season() {
+        return season;
+    }
+
+    public MotorDesk motors() {
+        return motors;
+    }
+
+    /** Something the flyer prefers, such as the theme; null where nothing was said. */
+    public @Nullable String preference(String name) {
+        return logbook.read(r -> r.preference(name));
+    }
+
+    /** Keeps a preference; undo does not touch it. */
+    public void prefer(String name, String value) {
+        logbook.enter("preference " + name, w -> {
+            w.preference(name, value);
+            return value;
+        });
     }
 
     /** What undo would take back, in words; null where there is nothing. */

@@ -125,6 +125,16 @@ public final class Margins {
         return shifted(answer, version);
     }
 
+    /** The margin of an edited airframe of a version: its measured balance is carried over, its motor stays. */
+    public MarginAnswer edited(String versionId, Airframe edited) {
+        return logbook.read(r -> {
+            Version version = r.get(Version.class, versionId);
+            Airframe geometry = Geometry.of(version);
+            MotorPlace motor = geometry == null ? null : motor(r, version, geometry, null, 1);
+            return shifted(of(edited, balance(r, edited, motor, weighing(r, version))), version);
+        });
+    }
+
     /** A version the flyer knows to be neutral moves the zero. */
     private static MarginAnswer shifted(MarginAnswer a, Version version) {
         Double shift = version.zeroShiftM();

@@ -1,0 +1,5 @@
+/** The Bench: a model drawn to scale, its settings, margin and rig strip. */
+@NullMarked
+package org.rafterbook.ui.bench;
+
+import org.jspecify.annotations.NullMarked;

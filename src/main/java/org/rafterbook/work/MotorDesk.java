@@ -1,0 +1,139 @@
+package org.rafterbook.work;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.logbook.Logbook;
+import org.rafterbook.power.Motor;
+import org.rafterbook.power.MotorLimits;
+import org.rafterbook.power.RubberBatch;
+import org.rafterbook.power.Wind;
+import org.rafterbook.power.WindEnd;
+import org.rafterbook.units.UserError;
+
+/** What the Motor box shows and does: batches, motors and winds, added and put right. */
+public final class MotorDesk {
+
+    private final Logbook logbook;
+
+    MotorDesk(Logbook logbook) {
+        this.logbook = logbook;
+    }
+
+    /**
+     * A motor of the box.
+     *
+     * @param batch name of its batch, empty where unknown
+     * @param winds its winds, oldest first
+     * @param limit turns at which it breaks, null where loop or mass is unknown
+     */
+    public record Boxed(Motor motor, String batch, List<Wind> winds, MotorLimits.@Nullable Band limit) {
+
+        /** Ready, or what became of it. */
+        public String state() {
+            String fate = motor.fate();
+            if (fate != null) {
+                return fate;
+            }
+            return winds.stream().anyMatch(w -> w.end() == WindEnd.BROKE) ? "broke" : "ready";
+        }
+    }
+
+    /** The whole box, motors by name. */
+    public record Box(List<RubberBatch> batches, List<Boxed> motors) {}
+
+    public Box load() {
+        return logbook.read(r -> {
+            List<RubberBatch> batches = r.all(RubberBatch.class);
+            Map<String, RubberBatch> byId = new HashMap<>();
+            batches.forEach(b -> byId.put(b.id(), b));
+            Map<String, List<Wind>> winds = new HashMap<>();
+            for (Wind wind : r.all(Wind.class)) {
+                if (wind.motorId() != null) {
+                    winds.computeIfAbsent(wind.motorId(), m -> new ArrayList<>()).add(wind);
+                }
+            }
+            List<Boxed> motors = new ArrayList<>();
+            for (Motor motor : r.all(Motor.class)) {
+                List<Wind> own = winds.getOrDefault(motor.id(), new ArrayList<>());
+                own.sort(Comparator.comparingInt(Wind::ordinal));
+                RubberBatch batch = motor.batchId() == null ? null : byId.get(motor.batchId());
+                motors.add(new Boxed(motor, batch == null ? "" : batch.name(), own, limit(motor, batch)));
+            }
+            motors.sort(Comparator.comparing(b -> b.motor().name(), String.CASE_INSENSITIVE_ORDER));
+            return new Box(batches, motors);
+        });
+    }
+
+    private static MotorLimits.@Nullable Band limit(Motor motor, @Nullable RubberBatch batch) {
+        Double loop = motor.loopLengthM();
+        Double mass = motor.massKg();
+        if (loop == null || mass == null) {
+            return null;
+        }
+        Double own = batch == null ? null : batch.turnsConstant();
+        return own == null
+                ? MotorLimits.breakingTurnsBand(loop, mass)
+                : MotorLimits.breakingTurnsBand(own, MotorLimits.PRIOR_SPREAD, loop, mass);
+    }
+
+    /** Adds a batch. */
+    public RubberBatch addBatch(String name) {
+        return logbook.enter(
+                "batch " + name.strip(),
+                w -> w.insert(new RubberBatch(
+                        Logbook.newId(), named(name, "A batch"), null, null, null, null, Map.of())));
+    }
+
+    /**
+     * Adds a motor.
+     *
+     * @param loopM length of the loop when tied, m
+     * @param massKg mass without knot and rings, kg
+     */
+    public Motor addMotor(
+            String name,
+            @Nullable String batchId,
+            @Nullable Double loopM,
+            @Nullable Double massKg,
+            Map<String, String> asTyped) {
+        return logbook.enter("motor " + name.strip(), w -> {
+            String trimmed = named(name, "A motor");
+            if (w.all(Motor.class).stream().anyMatch(m -> m.name().equalsIgnoreCase(trimmed))) {
+                throw UserError.badInput("There is a motor named '" + trimmed + "' already.");
+            }
+            return w.insert(new Motor(
+                    Logbook.newId(),
+                    trimmed,
+                    batchId,
+                    loopM,
+                    massKg,
+                    null,
+                    1,
+                    null,
+                    null,
+                    null,
+                    asTyped));
+        });
+    }
+
+    /** Puts a motor right. */
+    public Motor correct(Motor motor) {
+        return logbook.enter("motor " + motor.name(), w -> w.update(motor));
+    }
+
+    /** Puts a wind right. */
+    public Wind correct(Wind wind) {
+        return logbook.enter("wind " + wind.ordinal(), w -> w.update(wind));
+    }
+
+    private static String named(String name, String what) {
+        if (name.isBlank()) {
+            throw UserError.badInput(what + " needs a name.");
+        }
+        return name.strip();
+    }
+}
