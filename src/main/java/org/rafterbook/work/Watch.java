@@ -62,10 +62,7 @@ public final class Watch {
         }
         double apart = Math.round((duration - wallS(at)) * MILLIS) / MILLIS;
         return new Stop(
-                Math.max(duration, 1 / MILLIS),
-                DurationSource.WATCH,
-                at,
-                Math.abs(apart) > DOUBT_S ? apart : null);
+                Math.max(duration, 1 / MILLIS), DurationSource.WATCH, at, Math.abs(apart) > DOUBT_S ? apart : null);
     }
 
     private double wallS(Instant at) {

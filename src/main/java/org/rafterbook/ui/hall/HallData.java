@@ -1,0 +1,37 @@
+package org.rafterbook.ui.hall;
+
+import java.util.List;
+import java.util.Optional;
+import org.rafterbook.airframe.Model;
+import org.rafterbook.flight.Venue;
+import org.rafterbook.power.Motor;
+import org.rafterbook.work.Evening;
+import org.rafterbook.work.HallDesk;
+import org.rafterbook.work.Prepared;
+
+/**
+ * All the Hall shows, as read at one moment.
+ *
+ * @param ratio gear of the winder used last, where winder turns were counted
+ * @param undoable what undo would take back
+ */
+public record HallData(
+        Evening evening,
+        Prepared prepared,
+        List<Model> models,
+        List<Venue> venues,
+        List<Motor> motors,
+        Optional<Double> ratio,
+        Optional<String> undoable) {
+
+    static HallData read(HallDesk desk) {
+        return new HallData(
+                desk.evening(),
+                desk.prepare(),
+                desk.book().riggings().models(),
+                desk.visit().venues(),
+                desk.winding().motors(),
+                Optional.ofNullable(desk.winding().ratio()),
+                Optional.ofNullable(desk.book().undoable()));
+    }
+}

@@ -1,0 +1,128 @@
+package org.rafterbook.ui.hall;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.airframe.Setting;
+import org.rafterbook.airframe.SettingDef;
+import org.rafterbook.airframe.TrimChange;
+import org.rafterbook.flight.Flight;
+import org.rafterbook.flight.FlightEvent;
+import org.rafterbook.power.Wind;
+import org.rafterbook.review.Outcome;
+import org.rafterbook.units.ClockTime;
+import org.rafterbook.units.Quantity;
+import org.rafterbook.units.QuantityFormat;
+import org.rafterbook.units.Unit;
+import org.rafterbook.units.UserError;
+import org.rafterbook.work.Evening;
+import org.rafterbook.work.MarginText;
+import org.rafterbook.work.Prepared;
+
+/** How the Hall words what it shows. */
+final class Texts {
+
+    private Texts() {}
+
+    /** The unit a setting is shown in, null for words. */
+    static @Nullable Unit unit(SettingDef def) {
+        try {
+            return Unit.find(def.unit(), Quantity.valueOf(def.quantity()).dimension())
+                    .orElse(null);
+        } catch (IllegalArgumentException words) {
+            return null;
+        }
+    }
+
+    static String setting(SettingDef def, @Nullable Setting value) {
+        if (value == null) {
+            return QuantityFormat.UNKNOWN;
+        }
+        Double number = value.number();
+        Unit unit = unit(def);
+        return number == null
+                ? Objects.requireNonNullElse(value.word(), QuantityFormat.UNKNOWN)
+                : unit == null ? String.valueOf(number) : QuantityFormat.inUnit(number, unit);
+    }
+
+    static String step(SettingDef def) {
+        Double step = def.step();
+        Unit unit = unit(def);
+        return step == null || unit == null ? "" : "step " + QuantityFormat.inUnit(step, unit);
+    }
+
+    /** What the next flight changes, in words; empty where it flies as last time. */
+    static String changes(Prepared prepared) {
+        if (prepared.rigged() == null || prepared.before() == null) {
+            return "";
+        }
+        List<String> parts = new ArrayList<>();
+        for (TrimChange change : TrimChange.between(
+                prepared.rigged().settings(),
+                prepared.before().values(),
+                prepared.rigged().values())) {
+            SettingDef def = change.setting();
+            parts.add(def.label().toLowerCase(Locale.ROOT) + " " + setting(def, change.from()) + " → "
+                    + setting(def, change.to()));
+        }
+        return String.join(", ", parts);
+    }
+
+    /** The margin in per cent, or a dash. */
+    static String margin(MarginText.@Nullable Answer answer, int decimals) {
+        Double fraction = answer == null ? null : answer.fraction();
+        return fraction == null ? QuantityFormat.UNKNOWN : QuantityFormat.rounded(fraction * 100, decimals);
+    }
+
+    /** The time as it counts: "at least" where it was cut short. */
+    static String time(Evening evening, Flight flight) {
+        Double duration = flight.durationS();
+        if (duration == null) {
+            return flight.ending() == null ? "in the air" : "no launch";
+        }
+        Outcome outcome = evening.outcome(flight);
+        return switch (outcome.kind()) {
+            case EXACT -> ClockTime.minutesSeconds(duration);
+            case AT_LEAST -> ClockTime.atLeast(outcome.countsS());
+            case LEFT_OUT -> "(" + ClockTime.minutesSeconds(duration) + ")";
+        };
+    }
+
+    static String turns(@Nullable Double turns) {
+        return turns == null ? QuantityFormat.UNKNOWN : QuantityFormat.rounded(turns, 0);
+    }
+
+    /** Turns on the motor at launch, null where they are not known. */
+    static @Nullable Double atLaunch(@Nullable Wind wind) {
+        Double wound = wind == null ? null : wind.turnsWound();
+        if (wind == null || wound == null) {
+            return null;
+        }
+        Double off = wind.turnsBackedOff();
+        return wound - (off == null ? 0 : off);
+    }
+
+    static String event(FlightEvent event, QuantityFormat format) {
+        String name = event.notes() == null ? "" : event.notes();
+        Double value = event.value();
+        return switch (event.kind()) {
+            case TOUCHED -> "Touched " + name + (value == null ? "" : ", " + format.text(Quantity.HEIGHT, value));
+            case TOP_OF_CLIMB -> "Top of climb";
+            case LAP -> value == null ? "Lap begins" : "Lap " + QuantityFormat.rounded(value, 0) + " s";
+            case STEERED -> "Steered";
+            case STALLED -> "Stalled";
+            case DIVED -> "Dived";
+            case MUSHED -> "Mushed";
+            case RECOVERED -> "Upset: recovered";
+            case NOT_RECOVERED -> "Upset: did not recover";
+            case PROPELLER_STOPPED -> "Propeller stopped";
+            case NOTE -> name;
+        };
+    }
+
+    static String sentence(Throwable failure) {
+        return failure instanceof UserError error ? error.sentence() : String.valueOf(failure);
+    }
+}
