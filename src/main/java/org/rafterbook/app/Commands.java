@@ -13,6 +13,7 @@ import picocli.CommandLine.Command;
             MarginCommand.class,
             AirCommand.class,
             MotorCommand.class,
+            ReviewCommand.class,
             CheckCommand.class,
             BackupCommand.class
         })

@@ -1,11 +1,76 @@
 package org.rafterbook.app;
 
-/** Opens the window. */
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.concurrent.CountDownLatch;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import javafx.application.Platform;
+import javafx.stage.Stage;
+import org.rafterbook.logbook.Mode;
+import org.rafterbook.ui.Window;
+import org.rafterbook.units.UserError;
+import org.rafterbook.work.Book;
+import org.rafterbook.work.ReviewAnswerText;
+
+/** Opens the window on the default logbook; without a display it prints the review as text. */
 final class WindowStart {
+
+    /** Kept, since the logging library forgets loggers nobody holds. */
+    private static final Logger JAVAFX = Logger.getLogger("javafx");
 
     private WindowStart() {}
 
+    /** Runs until the window is closed; the exit code. */
     static int run() {
+        JAVAFX.setLevel(Level.SEVERE);
+        CountDownLatch started = new CountDownLatch(1);
+        try {
+            Platform.startup(started::countDown);
+        } catch (UnsupportedOperationException e) {
+            return asText();
+        }
+        Path file = LogbookPlace.file();
+        CountDownLatch closed = new CountDownLatch(1);
+        try (Book book = open(file)) {
+            Platform.runLater(() -> {
+                Stage stage = new Stage();
+                stage.setOnHidden(e -> closed.countDown());
+                Window.show(stage, book);
+            });
+            closed.await();
+            Platform.exit();
+            return 0;
+        } catch (UserError e) {
+            System.err.println(e.sentence());
+            Platform.exit();
+            return e.kind() == UserError.Kind.BAD_INPUT ? 2 : 1;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return 1;
+        }
+    }
+
+    private static Book open(Path file) {
+        try {
+            Files.createDirectories(file.toAbsolutePath().getParent());
+        } catch (java.io.IOException e) {
+            throw UserError.couldNot("The folder " + file.getParent() + " cannot be made.", e);
+        }
+        return Book.open(file, Mode.CREATE, Clock.systemUTC());
+    }
+
+    private static int asText() {
+        System.out.println("There is no display here, so the review is printed instead of a window.");
+        Path file = LogbookPlace.file();
+        if (!Files.exists(file)) {
+            System.out.println("There is no logbook yet at " + file + ".");
+            return 0;
+        }
+        try (Book book = Book.open(file, Mode.READ_ONLY, Clock.systemUTC())) {
+            System.out.println(ReviewAnswerText.text(ReviewCommand.answers(book, null)));
+        }
         return 0;
     }
 }

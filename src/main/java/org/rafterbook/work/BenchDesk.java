@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Airframe;
 import org.rafterbook.airframe.Model;
@@ -45,16 +46,14 @@ public final class BenchDesk {
             @Nullable MarginAnswer goodMargin,
             @Nullable ClassSheet classSheet) {}
 
-    /** The model asked for, or the first; null where the logbook has no model. */
-    public @Nullable Bench load(@Nullable String modelId) {
+    /** The model asked for, or the first; empty where the logbook has no model. */
+    public Optional<Bench> load(@Nullable String modelId) {
         List<Model> models = riggings.models();
         if (models.isEmpty()) {
-            return null;
+            return Optional.empty();
         }
-        Model model = models.stream()
-                .filter(m -> m.id().equals(modelId))
-                .findFirst()
-                .orElse(models.get(0));
+        Model model =
+                models.stream().filter(m -> m.id().equals(modelId)).findFirst().orElse(models.get(0));
         Rigged now = riggings.now(model.id());
         List<Rigged> strip = riggings.strip(model.id());
         Rigged good = strip.stream()
@@ -62,14 +61,17 @@ public final class BenchDesk {
                 .reduce((a, b) -> b)
                 .orElse(null);
         String sheetId = model.classSheetId();
-        return new Bench(
+        return Optional.of(new Bench(
                 models,
                 now,
                 margins.ofVersion(now.version().id(), null, 1),
                 occasions(model.id(), strip),
                 good,
                 good == null ? null : margins.ofVersion(good.version().id(), null, 1),
-                sheetId == null ? null : logbook.read(r -> r.find(ClassSheet.class, sheetId)));
+                sheetId == null
+                        ? null
+                        : logbook.read(r -> Optional.ofNullable(r.find(ClassSheet.class, sheetId)))
+                                .orElse(null)));
     }
 
     private List<Occasion> occasions(String modelId, List<Rigged> strip) {
@@ -80,8 +82,8 @@ public final class BenchDesk {
         for (Rigged rigged : strip) {
             String id = rigged.rigging() == null ? "" : rigged.rigging().id();
             boolean before = seen.contains(rigged.version().id());
-            occasions.add(new Occasion(
-                    rigged, changes.getOrDefault(id, List.of()), flights.getOrDefault(id, 0), before));
+            occasions.add(
+                    new Occasion(rigged, changes.getOrDefault(id, List.of()), flights.getOrDefault(id, 0), before));
             seen.add(rigged.version().id());
         }
         Collections.reverse(occasions);

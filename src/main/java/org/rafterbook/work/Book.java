@@ -3,6 +3,7 @@ package org.rafterbook.work;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.logbook.Logbook;
 import org.rafterbook.logbook.Mode;
@@ -73,6 +74,25 @@ public final class Book implements AutoCloseable {
         return bench;
     }
 
+    /** The Review of this logbook. */
+    public ReviewDesk review() {
+        return new ReviewDesk(this, (versionId, motorId) -> {
+            Double margin = margins.ofVersion(versionId, motorId, 1).margin();
+            return margin == null ? null : margin * 100;
+        });
+    }
+
+    /** The Hall of this logbook. */
+    public HallDesk hall() {
+        return new HallDesk(this, (rigged, motor) -> {
+            MarginAnswer answer = margins.ofVersion(rigged.version().id(), motor == null ? null : motor.id(), 1);
+            Double margin = answer.margin();
+            return margin == null
+                    ? MarginText.Answer.missing(answer.missing() == null ? "cannot tell" : answer.missing())
+                    : MarginText.Answer.of(margin);
+        });
+    }
+
     public SeasonDesk season() {
         return season;
     }
@@ -83,7 +103,7 @@ public final class Book implements AutoCloseable {
 
     /** Something the flyer prefers, such as the theme; null where nothing was said. */
     public @Nullable String preference(String name) {
-        return logbook.read(r -> r.preference(name));
+        return logbook.read(r -> Optional.ofNullable(r.preference(name))).orElse(null);
     }
 
     /** Keeps a preference; undo does not touch it. */

@@ -53,7 +53,8 @@ public final class MotorDesk {
             Map<String, List<Wind>> winds = new HashMap<>();
             for (Wind wind : r.all(Wind.class)) {
                 if (wind.motorId() != null) {
-                    winds.computeIfAbsent(wind.motorId(), m -> new ArrayList<>()).add(wind);
+                    winds.computeIfAbsent(wind.motorId(), m -> new ArrayList<>())
+                            .add(wind);
                 }
             }
             List<Boxed> motors = new ArrayList<>();
@@ -84,8 +85,8 @@ public final class MotorDesk {
     public RubberBatch addBatch(String name) {
         return logbook.enter(
                 "batch " + name.strip(),
-                w -> w.insert(new RubberBatch(
-                        Logbook.newId(), named(name, "A batch"), null, null, null, null, Map.of())));
+                w -> w.insert(
+                        new RubberBatch(Logbook.newId(), named(name, "A batch"), null, null, null, null, Map.of())));
     }
 
     /**
@@ -105,18 +106,8 @@ public final class MotorDesk {
             if (w.all(Motor.class).stream().anyMatch(m -> m.name().equalsIgnoreCase(trimmed))) {
                 throw UserError.badInput("There is a motor named '" + trimmed + "' already.");
             }
-            return w.insert(new Motor(
-                    Logbook.newId(),
-                    trimmed,
-                    batchId,
-                    loopM,
-                    massKg,
-                    null,
-                    1,
-                    null,
-                    null,
-                    null,
-                    asTyped));
+            return w.insert(
+                    new Motor(Logbook.newId(), trimmed, batchId, loopM, massKg, null, 1, null, null, null, asTyped));
         });
     }
 

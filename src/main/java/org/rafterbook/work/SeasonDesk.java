@@ -50,11 +50,21 @@ public final class SeasonDesk {
      *
      * @param bestS longest clean flight on a full motor, s; diary only
      */
-    public record ModelSeason(String model, int flights, int versions, int sessions, @Nullable Double bestS) {}
+    public record ModelSeason(
+            String model,
+            int flights,
+            int versions,
+            int sessions,
+            @Nullable Double bestS) {}
 
     /** One visit to a venue. */
     public record Evening(
-            LocalDate date, String venue, int flights, @Nullable Double bestS, int changes, @Nullable String goal) {}
+            LocalDate date,
+            String venue,
+            int flights,
+            @Nullable Double bestS,
+            int changes,
+            @Nullable String goal) {}
 
     /** All of it, newest evening first, flights in flying order. */
     public record Season(List<ModelSeason> models, List<Evening> evenings, List<Flown> flights) {}
@@ -63,7 +73,8 @@ public final class SeasonDesk {
         List<FlightLine> lines = logbook.read(r -> r.flights().all());
         List<Flown> flown = lines.stream().map(this::flown).toList();
         Map<String, List<Flown>> byModel = new LinkedHashMap<>();
-        flown.forEach(f -> byModel.computeIfAbsent(f.model(), m -> new ArrayList<>()).add(f));
+        flown.forEach(
+                f -> byModel.computeIfAbsent(f.model(), m -> new ArrayList<>()).add(f));
         List<ModelSeason> models = new ArrayList<>();
         byModel.forEach((model, flights) -> models.add(new ModelSeason(
                 model,
@@ -98,7 +109,8 @@ public final class SeasonDesk {
     static boolean atLeast(Flight flight) {
         Double duration = flight.durationS();
         return duration != null
-                && OutcomeRule.of(duration, flight.ending(), flight.cutShort()).outcome()
+                && OutcomeRule.of(duration, flight.ending(), flight.cutShort())
+                                .outcome()
                                 .kind()
                         == org.rafterbook.review.Outcome.Kind.AT_LEAST;
     }
@@ -114,7 +126,9 @@ public final class SeasonDesk {
     private static List<Evening> evenings(List<FlightLine> lines, List<Flown> flown) {
         Map<String, List<Integer>> bySession = new LinkedHashMap<>();
         for (int i = 0; i < lines.size(); i++) {
-            bySession.computeIfAbsent(lines.get(i).session().id(), s -> new ArrayList<>()).add(i);
+            bySession
+                    .computeIfAbsent(lines.get(i).session().id(), s -> new ArrayList<>())
+                    .add(i);
         }
         List<Evening> evenings = new ArrayList<>();
         for (List<Integer> ofSession : bySession.values()) {

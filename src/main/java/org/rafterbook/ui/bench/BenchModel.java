@@ -48,17 +48,12 @@ final class BenchModel {
     /** Loads the model again; what was turned and not kept is let go. */
     void load() {
         String wanted = modelId;
-        background
-                .<BenchDesk.@Nullable Bench>call(progress -> book.bench().load(wanted))
-                .in(loading)
-                .then(loaded -> {
-                    changed.clear();
-                    preview.set(null);
-                    bench.set(loaded);
-                    if (loaded != null) {
-                        modelId = loaded.now().model().id();
-                    }
-                });
+        background.call(progress -> book.bench().load(wanted)).in(loading).then(loaded -> {
+            changed.clear();
+            preview.set(null);
+            bench.set(loaded.orElse(null));
+            loaded.ifPresent(b -> modelId = b.now().model().id());
+        });
     }
 
     void choose(Model model) {
@@ -82,7 +77,8 @@ final class BenchModel {
     }
 
     /** What the setting stands at now, as turned. */
-    @Nullable Setting value(SettingDef setting) {
+    @Nullable
+    Setting value(SettingDef setting) {
         Setting turned = changed.get(setting.id());
         BenchDesk.Bench now = bench.get();
         return turned != null || now == null ? turned : now.now().values().get(setting.id());

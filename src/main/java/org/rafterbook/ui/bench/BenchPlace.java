@@ -2,10 +2,10 @@ package org.rafterbook.ui.bench;
 
 import java.util.HashMap;
 import java.util.Map;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
-import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
@@ -85,7 +85,9 @@ public final class BenchPlace implements Place {
         empty = new EmptyBox(
                 "No model yet.", "A model needs only a name to fly; its drawing and margin come from a sheet.", sheet);
         noGeometry = new EmptyBox(
-                "No geometry.", "The margin needs span and chord, places and a balance: read an airframe sheet.", sheet);
+                "No geometry.",
+                "The margin needs span and chord, places and a balance: read an airframe sheet.",
+                sheet);
         models.onChosen(model::choose);
         newModel.onKept(name -> {
             if (name != null && !name.isBlank()) {
@@ -174,8 +176,7 @@ public final class BenchPlace implements Place {
         Airframe geometry = now.now().geometry();
         MarginAnswer answer = preview == null ? now.margin() : preview.margin();
         boolean turned = preview != null && model.anyChanged();
-        drawing.show(
-                turned && preview != null ? preview.airframe() : geometry, turned ? geometry : null, answer);
+        drawing.show(turned && preview != null ? preview.airframe() : geometry, turned ? geometry : null, answer);
         Lay.show(noGeometry, geometry == null);
         keep.enabledProperty().set(model.anyChanged());
         margin.setText(BenchWords.percent(answer.margin()));

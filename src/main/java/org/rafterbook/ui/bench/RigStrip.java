@@ -42,13 +42,7 @@ final class RigStrip extends ScrollPane {
                 new MarkView(VersionMark.dealt(occasion.rigged().version().number() - 1));
         Label flights = Words.small(occasion.flights() == 1 ? "1 flight" : occasion.flights() + " flights");
         VBox words = Lay.column(0);
-        words.getChildren()
-                .add(Lay.row(
-                        8,
-                        mark,
-                        Words.bold(occasion.rigged().name()),
-                        Lay.space(),
-                        flights));
+        words.getChildren().add(Lay.row(8, mark, Words.bold(occasion.rigged().name()), Lay.space(), flights));
         if (occasion.isReturn()) {
             words.getChildren().add(Words.small("↩ back to " + occasion.rigged().name()));
         }

@@ -16,15 +16,13 @@ final class Inputs {
 
     static Field<TypedValue> quantity(String label, Quantity quantity, DisplayUnits units) {
         QuantityParser parser = QuantityParser.typed(quantity, units);
-        Field<TypedValue> field =
-                Field.number(label, typed -> parser.read(typed).orThrow());
+        Field<TypedValue> field = Field.number(label, parser::read);
         return field.unit(quantity.unit(units).symbol()).also(TypedValue::readBack);
     }
 
     static Field<TypedRange> range(String label, Quantity quantity, DisplayUnits units) {
         QuantityParser parser = QuantityParser.typed(quantity, units);
-        Field<TypedRange> field =
-                Field.number(label, typed -> parser.readRange(typed).orThrow());
+        Field<TypedRange> field = Field.number(label, parser::readRange);
         return field.unit(quantity.unit(units).symbol()).also(TypedRange::readBack);
     }
 

@@ -30,15 +30,12 @@ import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityFormat;
-import org.rafterbook.units.QuantityParser;
 import org.rafterbook.units.TypedValue;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.MotorDesk;
 
 /** The Motor box: batches, motors and winds, added and put right in the forms beside the tables. */
 public final class MotorBoxPlace implements Place {
-
-    private static final QuantityFormat FORMAT = new QuantityFormat(DisplayUnits.METRIC);
 
     private final Book book;
     private final FxBackground background;
@@ -50,11 +47,11 @@ public final class MotorBoxPlace implements Place {
     private final ChoiceField<RubberBatch> batch = new ChoiceField<>("Batch", RubberBatch::name);
     private final Field<String> newBatch = Field.words("Name of a new batch");
     private final Field<String> name = Field.words("Motor").required();
-    private final Field<TypedValue> loop = number("Loop when tied", Quantity.LENGTH, "mm");
-    private final Field<TypedValue> mass = number("Mass of the rubber", Quantity.MASS, "g");
-    private final Field<TypedValue> turns = number("Turns put in", Quantity.TURNS, "turns");
-    private final Field<TypedValue> backOff = number("Backed off", Quantity.TURNS, "turns");
-    private final Field<TypedValue> torque = number("Launch torque", Quantity.TORQUE, "N·mm");
+    private final Field<TypedValue> loop = Field.quantity("Loop when tied", Quantity.LENGTH, DisplayUnits.METRIC);
+    private final Field<TypedValue> mass = Field.quantity("Mass of the rubber", Quantity.MASS, DisplayUnits.METRIC);
+    private final Field<TypedValue> turns = Field.quantity("Turns put in", Quantity.TURNS, DisplayUnits.METRIC);
+    private final Field<TypedValue> backOff = Field.quantity("Backed off", Quantity.TURNS, DisplayUnits.METRIC);
+    private final Field<TypedValue> torque = Field.quantity("Launch torque", Quantity.TORQUE, DisplayUnits.METRIC);
     private final Action keepWind;
     private final Action correct;
     private @Nullable RubberBatch chosen;
@@ -104,7 +101,14 @@ public final class MotorBoxPlace implements Place {
         list.add(Lay.grow(winds));
         Sheet form = new Sheet();
         form.section("Batch", "", batch, newBatch);
-        form.section("Motor", "in the order of measuring", name, loop, mass, Buttons.primary(add), Buttons.secondary(correct));
+        form.section(
+                "Motor",
+                "in the order of measuring",
+                name,
+                loop,
+                mass,
+                Buttons.primary(add),
+                Buttons.secondary(correct));
         form.section("Wind picked", "", turns, backOff, torque, Buttons.secondary(keepWind));
         form.section(new CautionBox(
                 "While you wind:",
@@ -117,13 +121,6 @@ public final class MotorBoxPlace implements Place {
         root.getChildren().add(Lay.row(12, Lay.grow(list), form));
         picked(null);
         pickedWind(null);
-    }
-
-    private static Field<TypedValue> number(String label, Quantity quantity, String unit) {
-        QuantityParser parser = QuantityParser.typed(quantity, DisplayUnits.METRIC);
-        return Field.<TypedValue>number(label, typed -> parser.read(typed).orThrow())
-                .unit(unit)
-                .also(value -> String.valueOf(FORMAT.otherUnit(quantity, value.si()).orElse("")));
     }
 
     private static String shown(Quantity quantity, @Nullable Double si, int decimals) {

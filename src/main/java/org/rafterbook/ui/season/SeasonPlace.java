@@ -97,8 +97,7 @@ public final class SeasonPlace implements Place {
             return Table.marked(new MarkView(VersionMark.dealt(0), MarkStyle.OPEN), "–");
         }
         MarkView mark = new MarkView(
-                VersionMark.dealt(flight.versionNumber() - 1),
-                flight.atLeast() ? MarkStyle.AT_LEAST : MarkStyle.CLEAN);
+                VersionMark.dealt(flight.versionNumber() - 1), flight.atLeast() ? MarkStyle.AT_LEAST : MarkStyle.CLEAN);
         return Table.marked(mark, flight.version());
     }
 

@@ -1,0 +1,89 @@
+package org.rafterbook.ui;
+
+import java.time.LocalTime;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.Supplier;
+import javafx.application.Platform;
+import javafx.stage.Stage;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.ui.action.Errors;
+import org.rafterbook.ui.action.FxBackground;
+import org.rafterbook.ui.bench.BenchPlace;
+import org.rafterbook.ui.look.Look;
+import org.rafterbook.ui.look.Theme;
+import org.rafterbook.ui.motorbox.MotorBoxPlace;
+import org.rafterbook.ui.season.SeasonPlace;
+import org.rafterbook.ui.shell.FxDialogs;
+import org.rafterbook.ui.shell.MainWindow;
+import org.rafterbook.ui.shell.Place;
+import org.rafterbook.ui.shell.PlaceId;
+import org.rafterbook.ui.shell.Shell;
+import org.rafterbook.ui.shell.Tools;
+import org.rafterbook.work.Background;
+import org.rafterbook.work.Book;
+
+/** Puts the window together: the shell, its five places and what the logbook tells it. */
+public final class Window {
+
+    private static final String THEME = "theme";
+
+    private Window() {}
+
+    /** Shows the window of a logbook; called on the JavaFX thread. */
+    public static void show(Stage stage, Book book) {
+        MainWindow.prepare();
+        Errors errors = new Errors();
+        Look look = new Look();
+        Background pool = Background.pool(2);
+        FxBackground background = FxBackground.on(pool, errors);
+        Tools tools = new Tools(errors, look, background, new FxDialogs(() -> stage, look));
+        Shell shell = shell(tools, book);
+        tellKept(tools, book);
+        MainWindow.show(stage, shell, tools, String.valueOf(book.file().getFileName()));
+        background
+                .call(progress -> java.util.Optional.ofNullable(book.preference(THEME)))
+                .then(kept -> {
+                    kept.ifPresent(name -> look.themeProperty().set(Theme.valueOf(name)));
+                    look.themeProperty()
+                            .subscribe((before, now) -> background
+                                    .call(progress -> {
+                                        book.prefer(THEME, now.name());
+                                        return now;
+                                    })
+                                    .then(done -> {}));
+                });
+    }
+
+    /** The shell with its places, for the window and for pictures of it. */
+    public static Shell shell(Tools tools, Book book) {
+        Map<PlaceId, Supplier<? extends Place>> makers = new EnumMap<>(PlaceId.class);
+        makers.put(PlaceId.HALL, () -> new SeasonPlace(tools, book));
+        makers.put(PlaceId.BENCH, () -> new BenchPlace(tools, book));
+        makers.put(PlaceId.MOTOR_BOX, () -> new MotorBoxPlace(tools, book));
+        makers.put(PlaceId.REVIEW, () -> new SeasonPlace(tools, book));
+        makers.put(PlaceId.SEASON, () -> new SeasonPlace(tools, book));
+        return new Shell(tools, makers);
+    }
+
+    /** After each commit the foot of the window says when it was kept and what undo would undo. */
+    private static void tellKept(Tools tools, Book book) {
+        Runnable undo = () -> tools.background()
+                .call(progress -> book.undo())
+                .then(undone -> tools.kept().takenAway("Undone: " + undone.why()));
+        book.onChange(() -> {
+            String next = book.undoable();
+            Platform.runLater(() -> {
+                tools.kept().kept(LocalTime.now());
+                tools.kept().undoable(words(next), undo);
+            });
+        });
+        tools.background()
+                .call(progress -> words(book.undoable()))
+                .then(next -> tools.kept().undoable(next, undo));
+    }
+
+    private static String words(@Nullable String what) {
+        return what == null ? "" : what;
+    }
+}

@@ -1,0 +1,19 @@
+package org.rafterbook.work;
+
+import org.jspecify.annotations.Nullable;
+
+/** Stability margins as flown; how they are computed is somebody else's. */
+@FunctionalInterface
+public interface MarginPercent {
+
+    /** No margin is known of any version. */
+    MarginPercent NONE = (versionId, motorId) -> null;
+
+    /**
+     * The margin in per cent of the mean chord; null where the version has no geometry or its balance is unknown.
+     *
+     * @param motorId the motor on board, null where it was not noted
+     */
+    @Nullable
+    Double percent(String versionId, @Nullable String motorId);
+}

@@ -1,0 +1,248 @@
+package org.rafterbook.work;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.rafterbook.airframe.Setting;
+import org.rafterbook.airframe.SettingDef;
+import org.rafterbook.flight.CutShort;
+import org.rafterbook.flight.Ending;
+import org.rafterbook.flight.FlightEvent;
+import org.rafterbook.flight.FlightEventKind;
+import org.rafterbook.flight.Recovered;
+import org.rafterbook.logbook.Logbook;
+import org.rafterbook.review.Outcome;
+import org.rafterbook.review.SameDayResult;
+
+class ReviewDeskTest {
+
+    @TempDir
+    Path folder;
+
+    private ReviewEvenings evenings;
+    private SettingDef wing;
+
+    @BeforeEach
+    void open() {
+        evenings = new ReviewEvenings(folder.resolve("a.rafterbook"));
+        wing = evenings.setting("wing edge", "LENGTH", "mm");
+        evenings.trim(wing, 0.149);
+    }
+
+    @AfterEach
+    void close() {
+        evenings.close();
+    }
+
+    private ReviewAnswer review() {
+        MarginPercent margins = (version, motor) -> motor == null ? null : 5.0;
+        return new ReviewDesk(evenings.book(), margins).review(evenings.model().id(), false, Progress.none());
+    }
+
+    /** A-B-A-B, two flights each; the second of the last block touched and was cut short. */
+    private void evening() {
+        evenings.fly(500);
+        evenings.fly(510, Ending.CLEAN, null, "Floats at the top.", 1400);
+        evenings.trim(wing, 0.146);
+        evenings.fly(540);
+        evenings.fly(550);
+        evenings.trim(wing, 0.149);
+        evenings.fly(505);
+        evenings.fly(495, Ending.CLEAN, null, "", 1400, Recovered.NO);
+        evenings.trim(wing, 0.146);
+        evenings.fly(545, Ending.CLEAN, null, "", 1400, Recovered.YES);
+        evenings.fly(560, Ending.TOUCHED, CutShort.YES, "Touched the lamp.", 1400);
+    }
+
+    @Test
+    void anEveningThereAndBackIsEightPointsFourRiggingsTwoVersionsThreeChanges() {
+        evening();
+        ReviewAnswer answer = review();
+        assertThat(answer.points()).hasSize(8);
+        assertThat(answer.riggings()).hasSize(4);
+        assertThat(answer.versions()).isEqualTo(2);
+        assertThat(answer.trimChanges()).isEqualTo(3);
+        assertThat(answer.counted()).isEqualTo(8);
+        assertThat(answer.atLeast()).isEqualTo(1);
+        assertThat(answer.points().get(7).flight().outcome().kind()).isEqualTo(Outcome.Kind.AT_LEAST);
+        assertThat(answer.riggings().get(1).changes()).containsExactly("wing edge 146 mm, was 149");
+        assertThat(answer.riggings()).extracting(ReviewRigging::back).containsExactly(false, false, true, true);
+        assertThat(answer.points().get(1).flight().notes()).isEqualTo("Floats at the top.");
+    }
+
+    @Test
+    void pointsCarryMarginSettingsTurnsAirAndOrder() {
+        evening();
+        ReviewPoint third = review().points().get(2);
+        assertThat(third.flight().marginPercent()).isEqualTo(5.0);
+        assertThat(third.flight().settings().get(wing.id()).value()).isEqualTo(146.0);
+        assertThat(third.flight().motor().turnsUsed()).isEqualTo(1300.0);
+        assertThat(third.flight().motor().windsBefore()).isEqualTo(2);
+        assertThat(third.flight().orderInSession()).isEqualTo(3);
+        assertThat(third.flight().humidityAssumed()).isTrue();
+        // dry and damp air of 21 degrees and 1013 hPa lie between 1.18 and 1.21 kg/m3
+        assertThat(Objects.requireNonNull(third.flight().densityKgM3())).isBetween(1.18, 1.21);
+    }
+
+    @Test
+    void theTwoValuesAreComparedOnceOnTheirDay() {
+        evening();
+        ReviewAnswer answer = review();
+        assertThat(answer.changes()).hasSize(1);
+        ReviewChange change = answer.changes().get(0);
+        SameDayResult sameDay = Objects.requireNonNull(change.sameDay());
+        assertThat(change.comparison()).isEqualTo(Comparison.SAME_DAY);
+        assertThat(change.from().value()).isEqualTo(149.0);
+        assertThat(change.to().value()).isEqualTo(146.0);
+        assertThat(change.flightsFrom()).isEqualTo(4);
+        assertThat(change.flightsTo()).isEqualTo(3);
+        assertThat(change.commonDays()).isEqualTo(1);
+        assertThat(sameDay.orderNotMixed()).isFalse();
+        // exact: mean of logarithms over the seven clean flights, turns and air being equal
+        double effect = (Math.log(540) + Math.log(550) + Math.log(545)) / 3
+                - (Math.log(500) + Math.log(510) + Math.log(505) + Math.log(495)) / 4;
+        assertThat(sameDay.effect()).isCloseTo(effect, within(1e-12));
+        assertThat(change.word()).isEqualTo(EffectWord.RAISED);
+        assertThat(change.upsetsFrom().words()).isEqualTo("0 of 1");
+        assertThat(change.upsetsTo().words()).isEqualTo("1 of 1");
+    }
+
+    @Test
+    void flightsOfAnOpenTrialAreShownButEnterNothing() {
+        evening();
+        ReviewAnswer before = review();
+        String trial = evenings.openTrial(wing).id();
+        evenings.trim(Map.of(wing.id(), Setting.of(0.143)), trial);
+        evenings.fly(700);
+        ReviewAnswer answer = review();
+        assertThat(answer.points()).hasSize(9);
+        assertThat(answer.waiting()).isEqualTo(1);
+        assertThat(answer.counted()).isEqualTo(8);
+        assertThat(answer.input().flights()).hasSize(8);
+        assertThat(answer.changes()).isEqualTo(before.changes());
+    }
+
+    @Test
+    void valuesFlownOnDifferentDaysAreNotComparedOnOneDay() {
+        evenings.fly(500);
+        evenings.fly(505);
+        evenings.evening("2026-01-27");
+        evenings.trim(wing, 0.146);
+        evenings.fly(550);
+        ReviewChange change = review().changes().get(0);
+        assertThat(change.comparison()).isEqualTo(Comparison.ACROSS_DAYS);
+        assertThat(change.effectPercent()).isNull();
+        assertThat(change.word()).isEqualTo(EffectWord.NO_ANSWER_YET);
+        assertThat(ReviewWords.missing(change)).startsWith("Not compared on one day");
+    }
+
+    @Test
+    void settingsAlwaysChangedTogetherCannotBeToldApart() {
+        SettingDef pitch = evenings.setting("pitch", "LENGTH", "mm");
+        evenings.trim(Map.of(wing.id(), Setting.of(0.149), pitch.id(), Setting.of(0.6)), null);
+        evenings.fly(500);
+        evenings.fly(505);
+        evenings.trim(Map.of(wing.id(), Setting.of(0.146), pitch.id(), Setting.of(0.65)), null);
+        evenings.fly(550);
+        evenings.fly(545);
+        List<ReviewChange> changes = review().changes();
+        assertThat(changes).hasSize(2);
+        assertThat(changes)
+                .extracting(ReviewChange::word)
+                .containsExactly(EffectWord.CANNOT_BE_TOLD_APART, EffectWord.CANNOT_BE_TOLD_APART);
+        assertThat(changes.get(0).togetherWith()).hasSize(1);
+    }
+
+    @Test
+    void aValueWithoutACleanFlightHasNoAnswerYet() {
+        evenings.fly(500);
+        evenings.trim(wing, 0.146);
+        evenings.fly(300, Ending.TOUCHED, CutShort.YES, "", 1400);
+        ReviewChange change = review().changes().get(0);
+        assertThat(change.comparison()).isEqualTo(Comparison.ONE_SIDE_UNFLOWN);
+        assertThat(ReviewWords.missing(change)).contains("146 mm");
+    }
+
+    @Test
+    void allOfOneValueFirstIsSaid() {
+        evenings.fly(500);
+        evenings.fly(505);
+        evenings.trim(wing, 0.146);
+        evenings.fly(540);
+        evenings.fly(552);
+        ReviewAnswer answer = review();
+        assertThat(ReviewWords.sentences(answer, answer.changes().get(0))).anyMatch(s -> s.contains("Order not mixed"));
+    }
+
+    @Test
+    void oneFlightOfEachGivesNoInterval() {
+        evenings.fly(500);
+        evenings.trim(wing, 0.146);
+        evenings.fly(540);
+        ReviewChange change = review().changes().get(0);
+        assertThat(change.effectPercent()).isNotNull();
+        assertThat(change.lowPercent()).isNull();
+        assertThat(change.word()).isEqualTo(EffectWord.NO_ANSWER_YET);
+    }
+
+    @Test
+    void aSteerWithoutItsSecondLeavesTheFlightOut() {
+        String flight = evenings.fly(500).id();
+        evenings.book()
+                .logbook()
+                .enter(
+                        "steer",
+                        w -> w.insert(new FlightEvent(
+                                Logbook.newId(), flight, FlightEventKind.STEERED, null, null, null, "by pole")));
+        ReviewAnswer answer = review();
+        assertThat(answer.leftOut()).hasSize(1);
+        assertThat(answer.points().get(0).flight().notes()).isEqualTo("by pole");
+    }
+
+    @Test
+    void theDocumentHoldsTheAnswerWithItsKeys() {
+        evening();
+        ReviewAnswer answer = review();
+        Map<String, ?> document = ReviewAnswerText.document(List.of(answer));
+        Map<?, ?> change = (Map<?, ?>) ((List<?>) Objects.requireNonNull(document.get("changes"))).get(0);
+        assertThat(change.get("model")).isEqualTo("Teasel");
+        assertThat(change.get("setting")).isEqualTo("wing edge");
+        assertThat(change.get("from")).isEqualTo(149.0);
+        assertThat(change.get("to")).isEqualTo(146.0);
+        assertThat(change.get("comparison")).isEqualTo("same day");
+        assertThat(change.get("effect_percent"))
+                .isEqualTo(answer.changes().get(0).effectPercent());
+        assertThat(change.get("word")).isEqualTo("raised");
+        assertThat(change.get("flights_from")).isEqualTo(4);
+        assertThat(change.get("flights_to")).isEqualTo(3);
+        assertThat(change.get("common_days")).isEqualTo(1);
+        assertThat(change.get("together_with")).isEqualTo(List.of());
+        assertThat(change.containsKey("missing")).isFalse();
+    }
+
+    @Test
+    void theTextSaysTheVerdictAndWhatItRestsOn() {
+        evening();
+        assertThat(ReviewAnswerText.text(List.of(review())))
+                .contains("wing edge, 149 to 146 mm: raised duration, best guess +8 %")
+                .contains("4 clean flights with the first value and 3 with the second on 1 common day")
+                .contains("8 flights on 2 versions, 4 riggings, 3 changes");
+        assertThat(ReviewAnswerText.text(List.of())).contains("No flights yet");
+    }
+
+    @Test
+    void theModelFlownLastComesFirst() {
+        evenings.book().riggings().addModel("Aster");
+        assertThat(new ReviewDesk(evenings.book(), MarginPercent.NONE).models()).isEmpty();
+        evenings.fly(500);
+        assertThat(new ReviewDesk(evenings.book(), MarginPercent.NONE).models()).containsExactly(evenings.model());
+    }
+}
