@@ -3,11 +3,8 @@ package org.rafterbook.app;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.concurrent.CountDownLatch;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import javafx.application.Platform;
-import javafx.stage.Stage;
 import org.rafterbook.logbook.Mode;
 import org.rafterbook.ui.Window;
 import org.rafterbook.units.UserError;
@@ -25,30 +22,17 @@ final class WindowStart {
     /** Runs until the window is closed; the exit code. */
     static int run() {
         JAVAFX.setLevel(Level.SEVERE);
-        CountDownLatch started = new CountDownLatch(1);
-        try {
-            Platform.startup(started::countDown);
-        } catch (UnsupportedOperationException e) {
+        if (!Window.start()) {
             return asText();
         }
-        Path file = LogbookPlace.file();
-        CountDownLatch closed = new CountDownLatch(1);
-        try (Book book = open(file)) {
-            Platform.runLater(() -> {
-                Stage stage = new Stage();
-                stage.setOnHidden(e -> closed.countDown());
-                Window.show(stage, book);
-            });
-            closed.await();
-            Platform.exit();
+        try (Book book = open(LogbookPlace.file())) {
+            Window.untilClosed(book);
             return 0;
         } catch (UserError e) {
             System.err.println(e.sentence());
-            Platform.exit();
             return e.kind() == UserError.Kind.BAD_INPUT ? 2 : 1;
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            return 1;
+        } finally {
+            Window.end();
         }
     }
 

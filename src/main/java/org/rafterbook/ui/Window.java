@@ -3,6 +3,7 @@ package org.rafterbook.ui;
 import java.time.LocalTime;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.concurrent.CountDownLatch;
 import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.stage.Stage;
@@ -30,8 +31,37 @@ public final class Window {
 
     private Window() {}
 
-    /** Shows the window of a logbook; called on the JavaFX thread. */
-    public static void show(Stage stage, Book book) {
+    /** Starts the toolkit; false where there is no display. */
+    public static boolean start() {
+        try {
+            Platform.startup(() -> Platform.setImplicitExit(false));
+            return true;
+        } catch (UnsupportedOperationException e) {
+            return false;
+        }
+    }
+
+    /** Shows the window of a logbook and waits until it is closed. */
+    public static void untilClosed(Book book) {
+        CountDownLatch closed = new CountDownLatch(1);
+        Platform.runLater(() -> {
+            Stage stage = new Stage();
+            stage.setOnHidden(e -> closed.countDown());
+            show(stage, book);
+        });
+        try {
+            closed.await();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    /** Ends the toolkit. */
+    public static void end() {
+        Platform.exit();
+    }
+
+    private static void show(Stage stage, Book book) {
         MainWindow.prepare();
         Errors errors = new Errors();
         Look look = new Look();
