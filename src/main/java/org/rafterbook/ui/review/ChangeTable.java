@@ -23,12 +23,13 @@ final class ChangeTable extends TableView<ReviewChange> {
 
     private final ReviewModel model;
     private boolean filling;
+    private double em = 12.5;
 
     ChangeTable(ReviewModel model) {
         this.model = model;
         getStyleClass().add("change-table");
         setAccessibleText("Trim changes compared");
-        setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
+        setColumnResizePolicy(UNCONSTRAINED_RESIZE_POLICY);
         Label none =
                 Words.prose("No setting was changed yet, so there is nothing to compare. Change one in the Hall and"
                         + " fly both values on one day, turn about: two flights of each are the least.");
@@ -59,30 +60,31 @@ final class ChangeTable extends TableView<ReviewChange> {
         java.util.Map<Integer, String> names = answer == null ? java.util.Map.of() : answer.versionNames();
         getColumns()
                 .setAll(List.of(
-                        column("what changed", 150, c -> Words.bold(ReviewWords.title(c))),
-                        column("from, to", 98, c -> pair(c, names)),
-                        column("compared", 104, c -> Words.body(c.comparison().word())),
+                        column("what changed", 11.2, ChangeTable::title),
+                        column("from, to", 8.2, c -> pair(c, names)),
+                        column("compared", 8.6, c -> Words.body(c.comparison().word())),
                         column(
                                 Double.isNaN(usual)
                                         ? "effect"
                                         : "effect, and at\nusual time " + ReviewWords.time(usual),
-                                92,
+                                7.6,
                                 c -> effect(c, usual)),
                         forest(reach),
-                        column("in words", 138, ChangeTable::word),
+                        column("in words", 12.2, ChangeTable::word),
                         column(
                                 "upsets\nrecovered",
-                                88,
+                                8.6,
                                 c -> Words.body(c.upsetsFrom().words() + ", "
                                         + c.upsetsTo().words()))));
+        em(em);
         setItems(FXCollections.observableArrayList(changes));
         filling = false;
     }
 
     private static TableColumn<ReviewChange, ReviewChange> column(
-            String head, double width, Function<ReviewChange, Node> draw) {
+            String head, double widthEm, Function<ReviewChange, Node> draw) {
         TableColumn<ReviewChange, ReviewChange> column = new TableColumn<>(head);
-        column.setPrefWidth(width);
+        column.setUserData(widthEm);
         column.setSortable(false);
         column.setReorderable(false);
         column.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(row.getValue()));
@@ -91,7 +93,7 @@ final class ChangeTable extends TableView<ReviewChange> {
     }
 
     private static TableColumn<ReviewChange, ReviewChange> forest(double reach) {
-        TableColumn<ReviewChange, ReviewChange> column = column("", 118, c -> new ForestBar(c, reach));
+        TableColumn<ReviewChange, ReviewChange> column = column("", 8.6, c -> new ForestBar(c, reach));
         ForestBar axis = ForestBar.axis(reach);
         axis.prefWidthProperty().bind(column.widthProperty().subtract(2));
         column.setGraphic(axis);
@@ -106,6 +108,24 @@ final class ChangeTable extends TableView<ReviewChange> {
             return cell;
         });
         return column;
+    }
+
+    /** Sets the columns' widths, which are kept in em, for this text size. */
+    void em(double px) {
+        em = px;
+        for (TableColumn<ReviewChange, ?> column : getColumns()) {
+            column.setPrefWidth((Double) column.getUserData() * px);
+        }
+    }
+
+    private static Node title(ReviewChange change) {
+        var both = Lay.column(
+                0,
+                Words.bold(change.setting().label()),
+                Words.small(ReviewWords.value(change, change.to()) + ", was "
+                        + change.from().label()));
+        both.setAlignment(Pos.CENTER_LEFT);
+        return both;
     }
 
     private static Node pair(ReviewChange change, java.util.Map<Integer, String> names) {

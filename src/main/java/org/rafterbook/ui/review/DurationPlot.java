@@ -212,26 +212,42 @@ final class DurationPlot extends Drawing {
                 }
             }
         }
-        names(pen, highest, top);
+        names(pen, times, highest, top, foot);
     }
 
     /** Versions named directly at their highest mark, as far as there is room. */
-    private void names(Pen pen, Map<Integer, double[]> highest, double top) {
+    private void names(Pen pen, TimeScale times, Map<Integer, double[]> highest, double top, double foot) {
         ReviewAnswer answer = model.answerProperty().get();
         if (answer == null) {
             return;
         }
         Map<Integer, String> names = answer.versionNames();
         taken.clear();
+        double half = pen.px(FlightMarks.SIZE) / 2;
+        for (At at : flights) {
+            double x = spread(pen.width(), pen.px(1), at);
+            double y = times.y(TimeScale.seconds(at.point()), top, foot);
+            taken.add(new Rectangle2D(x - half, y - half, 2 * half, 2 * half));
+        }
         highest.forEach((version, at) -> {
             String name = names.getOrDefault(version, "");
             double w = pen.textWidth(name, TextRole.SMALL);
             double h = pen.px(12);
-            double y = Math.max(at[1] - pen.px(20), top + h / 2);
-            Rectangle2D box = new Rectangle2D(at[0] - w / 2, y - h / 2, w, h);
-            if (taken.stream().noneMatch(box::intersects)) {
-                taken.add(box);
-                pen.text(name, at[0], y, TextRole.SMALL, Token.INK, HPos.CENTER, VPos.CENTER);
+            double[][] places = {
+                {at[0], at[1] - pen.px(18)},
+                {at[0] + w / 2 + pen.px(11), at[1]},
+                {at[0] - w / 2 - pen.px(11), at[1]},
+                {at[0] + w / 2 + pen.px(11), at[1] + h},
+                {at[0] - w / 2 - pen.px(11), at[1] + h},
+                {at[0], at[1] - pen.px(32)}
+            };
+            for (double[] place : places) {
+                Rectangle2D box = new Rectangle2D(place[0] - w / 2, place[1] - h / 2, w, h);
+                if (box.getMinY() >= top - pen.px(8) && taken.stream().noneMatch(box::intersects)) {
+                    taken.add(box);
+                    pen.text(name, place[0], place[1], TextRole.SMALL, Token.INK, HPos.CENTER, VPos.CENTER);
+                    break;
+                }
             }
         });
     }

@@ -72,7 +72,7 @@ final class ForestBar extends Drawing {
         pen.text("0", x(pen, 0), y, TextRole.MICRO, Token.INK_2, HPos.CENTER, VPos.CENTER);
         pen.text(
                 "+" + most + " %",
-                Math.min(x(pen, reach), pen.width() - pen.px(14)),
+                Math.min(x(pen, reach), pen.width() - pen.textWidth("+" + most + " %", TextRole.MICRO) / 2),
                 y,
                 TextRole.MICRO,
                 Token.INK_2,

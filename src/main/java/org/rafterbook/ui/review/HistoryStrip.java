@@ -21,6 +21,7 @@ final class HistoryStrip extends Drawing implements TakesArrows {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
     private static final DateTimeFormatter YEAR = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
     private static final double HEIGHT_EM = 14.24;
+    private static final double LOW_EM = 9.6;
     private static final double LEFT = 56;
     private static final double RIGHT = 20;
     private static final double TOP = 30;
@@ -62,6 +63,11 @@ final class HistoryStrip extends Drawing implements TakesArrows {
         plan = answer == null ? null : StripPlan.of(answer);
         scale = answer == null ? null : TimeScale.of(answer);
         repaintAndTell();
+    }
+
+    /** Lower where the window has little height for its text size. */
+    void low(boolean low) {
+        wish(-1, low ? LOW_EM : HEIGHT_EM);
     }
 
     private void repaintAndTell() {

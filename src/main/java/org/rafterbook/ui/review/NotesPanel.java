@@ -108,7 +108,7 @@ final class NotesPanel extends VBox {
         }
         if (picked != null && notes.contains(picked)) {
             list.getSelectionModel().select(picked);
-            list.scrollTo(Math.max(0, notes.indexOf(picked) - 1));
+            list.scrollTo(notes.indexOf(picked));
         } else {
             list.getSelectionModel().clearSelection();
         }
@@ -134,8 +134,7 @@ final class NotesPanel extends VBox {
             row.setMinWidth(0);
             row.prefWidthProperty().bind(list.widthProperty().subtract(30));
             setGraphic(row);
-            setTooltip(
-                    note.getText().length() > 60 ? new javafx.scene.control.Tooltip(note.getText()) : null);
+            setTooltip(note.getText().length() > 60 ? new javafx.scene.control.Tooltip(note.getText()) : null);
         }
     }
 }

@@ -5,6 +5,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import javafx.css.PseudoClass;
 import javafx.geometry.Side;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -41,6 +42,10 @@ import org.rafterbook.work.ReviewWords;
 /** The place Review: history along the top, comparisons, times against margin and settings, notes. */
 public final class ReviewView implements Place {
 
+    private static final double NARROW_EM = 78;
+    private static final double LOW_EM = 56;
+    private static final PseudoClass LOW = PseudoClass.getPseudoClass("low");
+
     private final ProgressRule progress = new ProgressRule();
     private final Errors errors;
     private final ReviewModel model;
@@ -51,9 +56,13 @@ public final class ReviewView implements Place {
     private final NotesPanel notes;
     private final ChoiceField<ReviewAxis> axis = new ChoiceField<>("Time against", ReviewAxis::name);
     private final Label flights = Words.hint("");
-    private final Label plotCount = Words.hint("");
     private final Label plotWords = Words.prose("");
-    private final StackPane node = new StackPane();
+    private final ReviewFrame node = new ReviewFrame(this::fold);
+    private final Sheet left = new Sheet();
+    private final VBox right = Lay.column(12);
+    private final HBox below = new HBox();
+    private boolean narrow;
+    private boolean plotInFront;
     private final HBox page;
     private final Node empty;
     private final ContextMenu menu = new ContextMenu();
@@ -74,10 +83,10 @@ public final class ReviewView implements Place {
         modelButton = Buttons.secondary(keys.on("M", "Model", this::chooseModel));
         fullMotors = keys.on("F", "Full motors only", model::turnFullMotorsOnly);
         figures = FXCollections.observableArrayList(progress, Buttons.secondary(fullMotors), modelButton);
-        keys.on("W", "Trim changes", table::requestFocus).at(table);
+        keys.on("W", "Trim changes", this::toTable).at(table);
         keys.on("H", "History", strip::requestFocus).at(strip);
         keys.on("Enter", "Only the flights of the picked change", this::turnOnlyItsFlights);
-        axis.key(keys.on("V", "Against margin or a setting", axis::open)).onChosen(model.axisProperty()::set);
+        axis.key(keys.on("V", "Against margin or a setting", this::toPlot)).onChosen(model.axisProperty()::set);
         notes.key(keys.on("/", "Search notes", notes::search));
         keys.on("Esc", "Back: end the search, show all flights", this::back);
         keys.hint("↑ ↓", "pick a change");
@@ -87,7 +96,7 @@ public final class ReviewView implements Place {
         keys.hint("/", "search notes");
         page = page();
         empty = empty(tools);
-        node.getChildren().setAll(page, empty);
+        node.show(page, empty);
         String style = ReviewView.class.getResource("review.css").toExternalForm();
         node.getStylesheets().add(style);
         model.answerProperty().subscribe(this::show);
@@ -98,14 +107,22 @@ public final class ReviewView implements Place {
     }
 
     private HBox page() {
-        Sheet left = new Sheet();
         left.setMinSize(0, 0);
         VBox top = Lay.grow(Lay.column(
-                0, Lay.styled(Lay.row(12, Words.caption("Which trim change raised the time?"), Lay.space(), flights,
-                        new KeyCap("W")), "table-caption"), Lay.grow(table)));
+                0,
+                Lay.styled(
+                        Lay.row(
+                                12,
+                                Words.caption("Which trim change raised the time?"),
+                                Lay.space(),
+                                flights,
+                                new KeyCap("W")),
+                        "table-caption"),
+                Lay.grow(table)));
         left.add(top);
         SayingPanel says = SayingPanel.ofChange(model);
-        HBox below = new HBox(half(says), Lay.styled(new javafx.scene.layout.Region(), "upright-hairline"), half(notes));
+        below.getChildren()
+                .setAll(half(says), Lay.styled(new javafx.scene.layout.Region(), "upright-hairline"), half(notes));
         below.getStyleClass().add("below-table");
         left.add(below);
         VBox.setVgrow(below, javafx.scene.layout.Priority.NEVER);
@@ -113,12 +130,13 @@ public final class ReviewView implements Place {
         plotWords.setMinHeight(0);
         StackPane drawn = new StackPane(plot, plotWords);
         drawn.setMinSize(0, 0);
-        chart.section(axis, Lay.row(4, Lay.space(), plotCount), Lay.grow(drawn));
+        chart.section(axis, Lay.grow(drawn));
         Lay.grow(chart.getChildren().get(0));
         Sheet basis = new Sheet();
         basis.add(SayingPanel.ofBasis(model));
         basis.getStyleClass().add("basis");
-        VBox right = Lay.column(12, Lay.grow(chart), basis);
+        right.getChildren().setAll(Lay.grow(chart), basis);
+        HBox.setHgrow(right, javafx.scene.layout.Priority.SOMETIMES);
         right.getStyleClass().add("review-right");
         HBox all = Lay.styled(Lay.row(12, Lay.grow(left), right), "page");
         all.setFillHeight(true);
@@ -134,8 +152,9 @@ public final class ReviewView implements Place {
     private Node empty(Tools tools) {
         Button hall = Buttons.primary(
                 keys.action("Go to the Hall", () -> tools.showing().set(PlaceId.HALL)));
-        Label says = Words.prose("Every flight will stand here at its time, on the version it flew; with two values of a"
-                + " setting flown on one day, Review says which raised the time and how sure that is.");
+        Label says =
+                Words.prose("Every flight will stand here at its time, on the version it flew; with two values of a"
+                        + " setting flown on one day, Review says which raised the time and how sure that is.");
         says.setMaxWidth(520);
         VBox box = Lay.column(12, Words.head("No flight yet"), says, hall);
         box.setMaxSize(javafx.scene.layout.Region.USE_PREF_SIZE, javafx.scene.layout.Region.USE_PREF_SIZE);
@@ -160,7 +179,8 @@ public final class ReviewView implements Place {
                 + ReviewWords.count(answer.points().size(), "flight")
                 + (answer.input().fullMotorsOnly() ? ", full motors only" : ""));
         flights.setText(ReviewWords.count(answer.counted(), "flight")
-                + (answer.atLeast() == 0 ? "" : ", " + answer.atLeast() + " of them \"at least\"") + "; 90 % intervals");
+                + (answer.atLeast() == 0 ? "" : ", " + answer.atLeast() + " of them \"at least\"")
+                + "; 90 % intervals");
         ReviewAxis chosen = ReviewAxis.of(answer).stream()
                 .filter(a -> a.same(model.axisProperty().get()))
                 .findFirst()
@@ -169,11 +189,40 @@ public final class ReviewView implements Place {
         tellPlot();
     }
 
+    /** Fits the parts to the room: with little width one of table and plot is in front, W and V turn them. */
+    private void fold(double widthEm, double heightEm, double emPx) {
+        narrow = widthEm < NARROW_EM;
+        boolean low = heightEm < LOW_EM;
+        table.em(emPx);
+        strip.low(low);
+        below.pseudoClassStateChanged(LOW, low);
+        right.pseudoClassStateChanged(LOW, narrow);
+        front();
+    }
+
+    private void front() {
+        Lay.show(left, !narrow || !plotInFront);
+        Lay.show(right, !narrow || plotInFront);
+    }
+
+    private void toTable() {
+        plotInFront = false;
+        front();
+        table.requestFocus();
+    }
+
+    private void toPlot() {
+        plotInFront = true;
+        front();
+        axis.open();
+    }
+
     private void tellPlot() {
         ReviewAxis now = model.axisProperty().get();
         axis.box().getSelectionModel().select(now);
         int count = plot.count();
-        plotCount.setText("n = " + count);
+        axis.quietly("n = " + count + (count == 0 ? "" : ", open marks are \"at least\""));
+        plot.setVisible(count > 0);
         plotWords.setText(
                 count > 0
                         ? ""
@@ -208,6 +257,8 @@ public final class ReviewView implements Place {
             model.onlyItsFlightsProperty().set(false);
         } else if (model.flightProperty().get() != null) {
             model.flightProperty().set(null);
+        } else if (narrow && plotInFront) {
+            toTable();
         } else {
             errors.clear();
         }

@@ -29,7 +29,8 @@ final class SayingPanel extends VBox {
     static SayingPanel ofChange(ReviewModel model) {
         SayingPanel panel = new SayingPanel();
         panel.caption.setText("What the flights say");
-        model.changeProperty().subscribe(change -> panel.change(model.answerProperty().get(), change));
+        model.changeProperty()
+                .subscribe(change -> panel.change(model.answerProperty().get(), change));
         return panel;
     }
 

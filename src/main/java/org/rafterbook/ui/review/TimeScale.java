@@ -19,6 +19,7 @@ import org.rafterbook.work.ReviewPoint;
  */
 record TimeScale(double lowS, double highS, double stepS) {
 
+    private static final int LEAST_LINES = 3;
     private static final double[] STEPS = {5, 10, 15, 30, 60, 120, 300, 600, 1200, 3600};
 
     /** A scale that holds every flight that counts. */
@@ -41,7 +42,7 @@ record TimeScale(double lowS, double highS, double stepS) {
         }
         double foot = Math.max(0, Math.floor((low - 0.15 * step) / step) * step);
         double top = Math.ceil((high + 0.35 * step) / step) * step;
-        return new TimeScale(foot, top, step);
+        return new TimeScale(foot, Math.max(top, foot + LEAST_LINES * step), step);
     }
 
     /** The time a flight is drawn at: the one that counts, scaled to the full motor. */
