@@ -36,6 +36,7 @@ public final class Snapshots {
     private static List<Screen> all() {
         List<Screen> all = new ArrayList<>();
         all.addAll(KitScreens.all());
+        all.addAll(ReviewScreens.all());
         return all;
     }
 

@@ -1,0 +1,109 @@
+package org.rafterbook.ui.review;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.work.ReviewAnswer;
+import org.rafterbook.work.ReviewPoint;
+import org.rafterbook.work.ReviewRigging;
+
+/**
+ * Where everything of the history strip lies, in flights from the left; sessions are parted by one empty place.
+ *
+ * @param flights the flights with a time, in flying order
+ * @param places the place of each flight
+ * @param days the sessions
+ * @param turns the riggings at which the version changed between two flights
+ * @param width places in all
+ */
+record StripPlan(List<ReviewPoint> flights, double[] places, List<Day> days, List<Turn> turns, double width) {
+
+    /** One session from its first to its last place. */
+    record Day(LocalDate date, double from, double to) {}
+
+    /**
+     * A rigging between two flights.
+     *
+     * @param place just before its first flight
+     * @param label version and change, short and long
+     * @param back true where the model went back to a version
+     * @param repeated true for a return on an evening that named the version already
+     */
+    record Turn(double place, String version, String label, boolean back, boolean trial, boolean repeated) {}
+
+    static StripPlan of(ReviewAnswer answer) {
+        List<ReviewPoint> flights =
+                answer.points().stream().filter(ReviewPoint::timed).toList();
+        double[] places = new double[flights.size()];
+        List<Day> days = new ArrayList<>();
+        List<Turn> turns = new ArrayList<>();
+        List<String> named = new ArrayList<>();
+        double place = 0.5;
+        double from = 0;
+        for (int i = 0; i < flights.size(); i++) {
+            ReviewPoint now = flights.get(i);
+            ReviewPoint before = i == 0 ? null : flights.get(i - 1);
+            if (before != null && !sameSession(before, now)) {
+                days.add(new Day(before.flight().sessionDate(), from, place - 0.5));
+                from = place - 0.5;
+                place += 0.6;
+                named.clear();
+            }
+            places[i] = place;
+            if (before == null
+                    || !before.flight().riggingId().equals(now.flight().riggingId())) {
+                ReviewRigging rigging = rigging(answer, now);
+                if (rigging != null) {
+                    boolean versionStays = before != null && before.versionNumber() == now.versionNumber();
+                    if (!versionStays) {
+                        turns.add(turn(rigging, place - 0.5, before == null, named.contains(rigging.version())));
+                    }
+                    named.add(rigging.version());
+                }
+            }
+            place += 1;
+        }
+        if (!flights.isEmpty()) {
+            days.add(new Day(flights.get(flights.size() - 1).flight().sessionDate(), from, place - 0.5));
+        }
+        return new StripPlan(flights, places, days, turns, Math.max(place - 0.5, 1));
+    }
+
+    private static Turn turn(ReviewRigging rigging, double place, boolean first, boolean repeated) {
+        String label = rigging.version();
+        if (rigging.trial()) {
+            label = "trial " + label;
+        } else if (!rigging.back() && !first && !rigging.changes().isEmpty()) {
+            String what = rigging.changes().get(0);
+            int was = what.indexOf(", was");
+            label += " " + (was < 0 ? what : what.substring(0, was));
+            if (rigging.changes().size() > 1) {
+                label += " and " + (rigging.changes().size() - 1) + " more";
+            }
+        }
+        return new Turn(place, rigging.version(), label, rigging.back(), rigging.trial(), repeated);
+    }
+
+    private static @Nullable ReviewRigging rigging(ReviewAnswer answer, ReviewPoint point) {
+        return answer.riggings().stream()
+                .filter(r -> r.id().equals(point.flight().riggingId()))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static boolean sameSession(ReviewPoint a, ReviewPoint b) {
+        return a.flight().sessionId().equals(b.flight().sessionId());
+    }
+
+    /** Index of the flight nearest to a place; -1 where there is none. */
+    int nearest(double place) {
+        int best = -1;
+        for (int i = 0; i < places.length; i++) {
+            if (best < 0 || Math.abs(places[i] - place) < Math.abs(places[best] - place)) {
+                best = i;
+            }
+        }
+        return best;
+    }
+}

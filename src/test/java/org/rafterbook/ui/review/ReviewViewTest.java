@@ -1,0 +1,197 @@
+package org.rafterbook.ui.review;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.Objects;
+import java.util.Optional;
+import javafx.scene.Scene;
+import javafx.scene.control.Label;
+import javafx.scene.control.TableView;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.rafterbook.ui.Fx;
+import org.rafterbook.ui.FxTest;
+import org.rafterbook.ui.ReviewScreens;
+import org.rafterbook.ui.action.FxBackground;
+import org.rafterbook.ui.shell.Shell;
+import org.rafterbook.ui.shell.Tools;
+import org.rafterbook.work.ReviewAnswer;
+import org.rafterbook.work.ReviewDesk;
+import org.rafterbook.work.ReviewEvenings;
+import org.rafterbook.work.ReviewPoint;
+
+@FxTest
+class ReviewViewTest {
+
+    @TempDir
+    Path folder;
+
+    private ReviewEvenings evenings;
+    private Tools tools;
+
+    @BeforeEach
+    void open() {
+        evenings = new ReviewEvenings(folder.resolve("a.rafterbook"));
+        tools = Fx.tools();
+    }
+
+    @AfterEach
+    void close() {
+        evenings.close();
+    }
+
+    private ReviewModel model() {
+        FxBackground.Display nobody = new FxBackground.Display() {
+            @Override
+            public void started(org.rafterbook.work.Running running) {}
+
+            @Override
+            public void at(org.rafterbook.work.Running running, org.rafterbook.work.Step step) {}
+
+            @Override
+            public void ended(org.rafterbook.work.Running running) {}
+        };
+        ReviewModel model = new ReviewModel(new ReviewDesk(evenings.book(), (v, m) -> 5.0), tools.background(), nobody);
+        model.attach();
+        return model;
+    }
+
+    private Scene shown() {
+        Shell shell = ReviewScreens.shell(tools, evenings);
+        return Fx.show(shell);
+    }
+
+    private static String words(Scene scene) {
+        StringBuilder all = new StringBuilder();
+        for (var node : scene.getRoot().lookupAll(".label")) {
+            if (node instanceof Label label && isOnShow(label)) {
+                all.append(label.getText()).append('\n');
+            }
+        }
+        return all.toString();
+    }
+
+    private static boolean isOnShow(javafx.scene.Node node) {
+        for (javafx.scene.Node at = node; at != null; at = at.getParent()) {
+            if (!at.isVisible()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    @Test
+    void withoutFlightsTheScreenSaysWhatToDoFirst() {
+        assertThat(words(shown())).contains("No flight yet");
+        assertThat(tools.errors().shownProperty().get()).isNull();
+    }
+
+    @Test
+    void withoutATrimChangeTheTableSaysWhatIsNeeded() {
+        evenings.fly(512);
+        assertThat(words(shown())).contains("No setting was changed yet").contains("No flight has a margin");
+        assertThat(tools.errors().shownProperty().get()).isNull();
+    }
+
+    @Test
+    void theEveningShowsItsComparisonWithIntervalAndCounts() {
+        ReviewScreens.evening(evenings);
+        Scene scene = shown();
+        assertThat(((TableView<?>) Objects.requireNonNull(scene.lookup(".change-table"))).getItems())
+                .hasSize(1);
+        assertThat(words(scene))
+                .contains("raised duration, best guess +8 % (90 % interval +7 to +10 %)")
+                .contains("n = 4, 3")
+                .contains("8 flights on 2 versions, 4 riggings, 3 changes.")
+                .contains("8 flights, 1 of them \"at least\"");
+    }
+
+    @Test
+    void noMeanOrBestBeforeAndAfterStandsBesideAChange() {
+        ReviewScreens.evening(evenings);
+        assertThat(words(shown()).toLowerCase(java.util.Locale.ROOT))
+                .doesNotContain("mean")
+                .doesNotContain("median")
+                .doesNotContain("average")
+                .doesNotContain("best flight");
+    }
+
+    @Test
+    void arrowsPickAFlightAndItsVersionsNotesAreShown() {
+        ReviewScreens.evening(evenings);
+        ReviewModel model = model();
+        model.step(1);
+        ReviewPoint last = Objects.requireNonNull(model.flightProperty().get());
+        assertThat(last.atLeast()).isTrue();
+        assertThat(FlightWords.line(last)).contains("≥ 9:20").contains("touched, cut short");
+        model.step(-2);
+        assertThat(model.notedVersion())
+                .isEqualTo(Optional.of(
+                        Objects.requireNonNull(model.flightProperty().get()).versionNumber()));
+        assertThat(model.notes())
+                .extracting(p -> p.flight().notes())
+                .containsExactly("Dropped a wing and did not come out.", "Floats at the top.");
+        model.detach();
+    }
+
+    @Test
+    void searchFindsNotesOfEveryVersion() {
+        ReviewScreens.evening(evenings);
+        ReviewModel model = model();
+        model.searchProperty().set("LAMP");
+        assertThat(model.notes()).extracting(p -> p.flight().notes()).containsExactly("Touched the lamp.");
+        model.detach();
+    }
+
+    @Test
+    void enterBringsTheFlightsOfTheChangeToTheFrontAndEscapeLeaves() {
+        ReviewScreens.evening(evenings);
+        Shell shell = ReviewScreens.shell(tools, evenings);
+        var stage = Fx.window(shell);
+        Scene scene = stage.getScene();
+        Fx.layOut(scene);
+        Fx.key(scene, KeyCode.W, "w");
+        assertThat(scene.getFocusOwner()).isInstanceOf(ChangeTable.class);
+        Fx.key(scene, KeyCode.H, "h");
+        assertThat(scene.getFocusOwner()).isInstanceOf(HistoryStrip.class);
+        Fx.key(scene, KeyCode.LEFT, "");
+        assertThat(words(scene)).contains("20 Jan, 21:00, t3, ≥ 9:20");
+        Fx.key(scene, KeyCode.SLASH, "/");
+        assertThat(scene.getFocusOwner()).isInstanceOf(javafx.scene.control.TextField.class);
+        assertThat(tools.errors().shownProperty().get()).isNull();
+        stage.close();
+    }
+
+    @Test
+    void theStripPlacesEachFlightAndMarksThreeChanges() {
+        ReviewScreens.evening(evenings);
+        ReviewModel model = model();
+        ReviewAnswer answer = Objects.requireNonNull(model.answerProperty().get());
+        StripPlan plan = StripPlan.of(answer);
+        assertThat(plan.places()).hasSize(8).isSorted();
+        assertThat(plan.turns()).hasSize(4);
+        assertThat(plan.turns().get(1).label()).isEqualTo("t3 wing edge 146 mm");
+        assertThat(plan.turns().get(2).back()).isTrue();
+        assertThat(plan.days()).hasSize(1);
+        TimeScale scale = TimeScale.of(answer);
+        assertThat(scale.lowS()).isLessThan(495);
+        assertThat(scale.highS()).isGreaterThan(560);
+        model.detach();
+    }
+
+    @Test
+    void anEntryElsewhereIsSeenWhileShown() {
+        ReviewScreens.evening(evenings);
+        ReviewModel model = model();
+        evenings.fly(530);
+        model.load();
+        assertThat(Objects.requireNonNull(model.answerProperty().get()).points())
+                .hasSize(9);
+        assertThat(model.changeProperty().get()).isNotNull();
+        model.detach();
+    }
+}
