@@ -38,6 +38,7 @@ public final class Shell extends StackPane {
     private final ChangeListener<Keys> keysChanged = (observable, before, now) -> showKeys();
     private final Keys noKeys;
     private @Nullable Place current;
+    private @Nullable PlaceId currentId;
     private @Nullable Node focusBeforeHelp;
 
     /**
@@ -89,28 +90,41 @@ public final class Shell extends StackPane {
 
     private void go(PlaceId id) {
         tools.errors().guard(() -> {
-            Place next = made.computeIfAbsent(
-                    id,
-                    key -> Objects.requireNonNull(makers.get(key), key.title()).get());
-            if (next == current) {
-                return;
+            try {
+                Place next = made.computeIfAbsent(
+                        id,
+                        key -> Objects.requireNonNull(makers.get(key), key.title())
+                                .get());
+                if (next != current) {
+                    enter(id, next);
+                }
+            } finally {
+                // a place that could not be made leaves the window where it is
+                if (currentId != null) {
+                    tools.showing().set(currentId);
+                }
             }
-            closeHelp();
-            leave();
-            current = next;
-            rail.here(id);
-            head.show(id, next);
-            Node itsRule = next.rule();
-            rule.getChildren().clear();
-            if (itsRule != null) {
-                rule.getChildren().add(itsRule);
-            }
-            Lay.show(rule, itsRule != null);
-            content.getChildren().setAll(next.node());
-            next.keys().addListener(keysChanged);
-            showKeys();
-            next.shown();
         });
+    }
+
+    private void enter(PlaceId id, Place next) {
+        Node itsContent = next.node();
+        Node itsRule = next.rule();
+        closeHelp();
+        leave();
+        current = next;
+        currentId = id;
+        rail.here(id);
+        head.show(id, next);
+        rule.getChildren().clear();
+        if (itsRule != null) {
+            rule.getChildren().add(itsRule);
+        }
+        Lay.show(rule, itsRule != null);
+        content.getChildren().setAll(itsContent);
+        next.keys().addListener(keysChanged);
+        showKeys();
+        next.shown();
     }
 
     private void leave() {

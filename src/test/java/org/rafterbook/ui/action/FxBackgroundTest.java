@@ -1,0 +1,135 @@
+package org.rafterbook.ui.action;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.concurrent.Executor;
+import org.junit.jupiter.api.Test;
+import org.rafterbook.ui.FxTest;
+import org.rafterbook.units.UserError;
+import org.rafterbook.work.Background;
+import org.rafterbook.work.Job;
+import org.rafterbook.work.Outcome;
+import org.rafterbook.work.Running;
+import org.rafterbook.work.Step;
+
+@FxTest
+class FxBackgroundTest {
+
+    /** Starts jobs only when told to, so that cancelling can come first. */
+    private static final class Waiting implements Background {
+
+        private final Deque<Runnable> jobs = new ArrayDeque<>();
+
+        @Override
+        public <T> Running submit(Job<? extends T> job, Executor deliverTo, Outcome<? super T> outcome) {
+            boolean[] cancelled = new boolean[1];
+            jobs.add(() -> {
+                if (cancelled[0]) {
+                    outcome.cancelled();
+                } else {
+                    Background.onTheSpot().submit(job, deliverTo, outcome);
+                }
+            });
+            return new Running() {
+                @Override
+                public void cancel() {
+                    cancelled[0] = true;
+                }
+
+                @Override
+                public boolean ended() {
+                    return false;
+                }
+            };
+        }
+
+        @Override
+        public void close() {}
+
+        void run() {
+            while (!jobs.isEmpty()) {
+                jobs.remove().run();
+            }
+        }
+    }
+
+    private final Errors errors = new Errors();
+    private final List<String> heard = new ArrayList<>();
+
+    @Test
+    void aFailureGoesToTheErrorBarUnlessSomebodyTakesIt() {
+        FxBackground background = FxBackground.onTheSpot(errors);
+        background
+                .<String>call(progress -> {
+                    throw UserError.badInput("Line 7 has no date.");
+                })
+                .otherwise(failure -> heard.add(String.valueOf(failure.getMessage())))
+                .then(heard::add);
+        assertThat(heard).containsExactly("Line 7 has no date.");
+        assertThat(errors.shownProperty().get()).isNull();
+        background
+                .<String>call(progress -> {
+                    throw UserError.badInput("Line 7 has no date.");
+                })
+                .then(heard::add);
+        assertThat(errors.shownProperty().get()).isNotNull();
+    }
+
+    @Test
+    void whatFollowsMayThrowWithoutHarm() {
+        FxBackground.onTheSpot(errors).call(progress -> "v13").then(value -> {
+            throw new IllegalStateException(value);
+        });
+        assertThat(errors.shownProperty().get()).isNotNull();
+    }
+
+    @Test
+    void aNewerJobInASlotCancelsTheOneBefore() {
+        Waiting waiting = new Waiting();
+        FxBackground background = new FxBackground(waiting, Runnable::run, errors);
+        FxBackground.Slot slot = new FxBackground.Slot();
+        background.call(progress -> "old").in(slot).then(heard::add);
+        background.call(progress -> "new").in(slot).then(heard::add);
+        waiting.run();
+        assertThat(heard).containsExactly("new");
+    }
+
+    @Test
+    void theDisplayHearsOfStartStepsAndEndUnderOneName() {
+        Waiting waiting = new Waiting();
+        List<Running> names = new ArrayList<>();
+        FxBackground.Display display = new FxBackground.Display() {
+            @Override
+            public void started(Running running) {
+                names.add(running);
+                heard.add("started");
+            }
+
+            @Override
+            public void at(Running running, Step step) {
+                names.add(running);
+                heard.add(step.sentence());
+            }
+
+            @Override
+            public void ended(Running running) {
+                names.add(running);
+                heard.add("ended");
+            }
+        };
+        new FxBackground(waiting, Runnable::run, errors)
+                .call(progress -> {
+                    progress.step(1, 2, "flights");
+                    return "all";
+                })
+                .showing(display)
+                .then(heard::add);
+        waiting.run();
+        assertThat(heard).containsExactly("started", "1 of 2 flights", "ended", "all");
+        assertThat(names).hasSize(3).allMatch(name -> name == names.get(0));
+    }
+}
