@@ -38,7 +38,8 @@ class SoundnessCheckTest {
         file = folder.resolve("season.rafterbook");
         try (Logbook logbook = Logbook.open(file, Mode.CREATE)) {
             logbook.change("All", w -> {
-                List.of(teasel, marram, v1, v2, r1, r2, r3, session, later, motor, wind).forEach(w::insert);
+                List.of(teasel, marram, v1, v2, r1, r2, r3, session, later, motor, wind)
+                        .forEach(w::insert);
                 w.insert(Samples.flight(session, r1, wind, 1, 600.0, 1400.0, null));
                 w.insert(Samples.flight(session, r2, null, 2, 620.0, null, null));
             });
@@ -54,7 +55,8 @@ class SoundnessCheckTest {
     void brokenChainsOfRiggingsAreSaid() {
         spoil("UPDATE rigging SET previous_id = (SELECT id FROM rigging WHERE ordinal = 1) WHERE ordinal = 3");
         assertThat(check())
-                .containsExactly("The riggings of Teasel do not follow each other: number 3 does not name the one before it.");
+                .containsExactly(
+                        "The riggings of Teasel do not follow each other: number 3 does not name the one before it.");
     }
 
     @Test
@@ -71,7 +73,9 @@ class SoundnessCheckTest {
     void equalNumbersAreSaid() {
         spoil("UPDATE rigging SET ordinal = 2 WHERE ordinal = 3", "UPDATE flight SET ordinal = 1");
         assertThat(check())
-                .contains("Teasel has 2 riggings with the number 2.", "The session of 2026-01-20 has 2 flights with the number 1.");
+                .contains(
+                        "Teasel has 2 riggings with the number 2.",
+                        "The session of 2026-01-20 has 2 flights with the number 1.");
     }
 
     @Test
@@ -102,7 +106,9 @@ class SoundnessCheckTest {
     void rowsThatPointNowhereAreSaid() {
         spoil("PRAGMA foreign_keys = OFF", "DELETE FROM session");
         assertThat(check())
-                .contains("2 of the flight rows name a session that is not there.", "1 of the wind rows name a session that is not there.");
+                .contains(
+                        "2 of the flight rows name a session that is not there.",
+                        "1 of the wind rows name a session that is not there.");
     }
 
     @Test
