@@ -138,7 +138,9 @@ public final class Logbook implements AutoCloseable {
 
     /** Looks for damage and contradictions, each a sentence; empty when the logbook is sound. */
     public List<String> check() {
-        return readers.snapshot(SoundnessCheck::run);
+        try (Sql sql = readers.open()) {
+            return SoundnessCheck.run(sql);
+        }
     }
 
     /** Writes a copy as of this moment; a UserError where there is such a file already. */

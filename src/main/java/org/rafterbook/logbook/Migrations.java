@@ -59,6 +59,7 @@ record Migrations(int edition, List<String> locations) {
     private void migrate(Path file) {
         Flyway.configure(Migrations.class.getClassLoader())
                 .dataSource(Connections.migrating(file))
+                .target(String.valueOf(edition))
                 .locations(locations.toArray(new String[0]))
                 .failOnMissingLocations(true)
                 // One transaction for all, together with the callback after each.

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.rafterbook.units.UserError;
 
-/** Looks through a whole logbook for damage and for what contradicts itself. */
+/** Looks through a whole logbook for damage and for what contradicts itself; in no transaction, which damage would end. */
 final class SoundnessCheck {
 
     /** Each answers the sentences of what it finds. */

@@ -1,0 +1,2 @@
+ALTER TABLE session ADD COLUMN mood TEXT;
+INSERT INTO nowhere VALUES (1);
