@@ -1,0 +1,41 @@
+package org.rafterbook.review;
+
+/**
+ * What a trial would show, before it is flown.
+ *
+ * @param perSide flights planned with each value
+ * @param sd standard deviation of the effect on log duration that would be left afterwards
+ * @param chanceRaised chance that the lower end of the 90 % interval then lies above 0
+ * @param chanceLowered chance that the upper end of the 90 % interval then lies below 0
+ */
+public record Forecast(int perSide, double sd, double chanceRaised, double chanceLowered) {
+
+    private static final double NINETY = 1.645;
+
+    /** Half-width of the 90 % interval that would be left, in log duration. */
+    public double halfWidth() {
+        return NINETY * sd;
+    }
+
+    /** Chance of a clear result in either direction. */
+    public double chanceClear() {
+        return chanceRaised + chanceLowered;
+    }
+
+    /** The forecast in words. */
+    public String sentence() {
+        return perSide + " + " + perSide + " flights on one day would bring the interval to about ± "
+                + Percent.plain(Percent.of(halfWidth())) + "; chance of a clear result: " + Figures.odds(chanceClear())
+                + ".";
+    }
+
+    /** The forecast from the effect as it is known now and the spread that will be left. */
+    static Forecast of(int perSide, double mean, double sdNow, double sdThen) {
+        double moves = Math.sqrt(Math.max(sdNow * sdNow - sdThen * sdThen, 1e-12));
+        return new Forecast(
+                perSide,
+                sdThen,
+                Normal.cumulative((mean - NINETY * sdThen) / moves),
+                Normal.cumulative((-mean - NINETY * sdThen) / moves));
+    }
+}
