@@ -40,15 +40,26 @@ public final class Effects {
      * @throws java.util.concurrent.CancellationException where {@code progress} says it is no longer wanted
      */
     public static ReviewAnswer of(ReviewInput input, Progress progress) {
+        return judge(input, progress).answer();
+    }
+
+    /**
+     * The answer and the fit it rests on, for what else is read from the same fit.
+     *
+     * @param fit null where too little was flown for one
+     */
+    record Judged(ReviewAnswer answer, @Nullable SeasonFit fit) {}
+
+    static Judged judge(ReviewInput input, Progress progress) {
         return new Effects(input).answer(true, progress);
     }
 
     /** What can be said at once: the same-day comparisons and how far each change was compared, without effects. */
     public static ReviewAnswer atOnce(ReviewInput input) {
-        return new Effects(input).answer(false, Progress.NONE);
+        return new Effects(input).answer(false, Progress.NONE).answer();
     }
 
-    private ReviewAnswer answer(boolean compute, Progress progress) {
+    private Judged answer(boolean compute, Progress progress) {
         List<ReviewFlight> counted = input.counted();
         int exact = (int) counted.stream().filter(ReviewFlight::isExact).count();
         JudgedSeason season =
@@ -60,7 +71,7 @@ public final class Effects {
         int judged = season == null ? 0 : season.judged();
         SeasonFigures figures = season == null ? null : season.figures();
         SeasonSentences sentences = new SeasonSentences(input, counted, season == null ? null : season.design());
-        return new ReviewAnswer(
+        ReviewAnswer answer = new ReviewAnswer(
                 input.model(),
                 changes,
                 judged,
@@ -70,6 +81,7 @@ public final class Effects {
                 input.flights().size() - counted.size(),
                 (int) counted.stream().map(ReviewFlight::sessionId).distinct().count(),
                 sentences.of(figures, judged, pairs.size()));
+        return new Judged(answer, season == null ? null : season.fit());
     }
 
     private ChangeEffect change(int index, @Nullable JudgedSeason season) {

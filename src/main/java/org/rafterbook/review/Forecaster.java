@@ -13,23 +13,14 @@ import org.jspecify.annotations.Nullable;
  */
 final class Forecaster {
 
-    private static final double STUDENT = 9.0 / 7;
     private static final int MOST_PER_SIDE = 30;
 
+    private final SeasonFit fit;
     private final Design design;
-    private final CensoredModel model;
-    private final double[] columnMeans;
-    private final double variance;
-    private final double groupPrecision;
-    private final double tauSquared;
 
-    Forecaster(Design design, Draws draws) {
-        this.design = design;
-        model = design.model();
-        columnMeans = draws.columnMeans();
-        variance = STUDENT * meanSquare(draws.sigma());
-        groupPrecision = 1 / meanSquare(draws.between());
-        tauSquared = meanSquare(draws.tau());
+    Forecaster(SeasonFit fit) {
+        this.fit = fit;
+        design = fit.design();
     }
 
     /**
@@ -90,7 +81,7 @@ final class Forecaster {
                 dense[i][j] = design.at(i, j);
             }
             group[i] = design.sessions().indexOf(flight.sessionId());
-            weight[i] = flight.isExact() ? 1 : ResponsePoint.AT_LEAST_WEIGHT;
+            weight[i] = fit.weight(i);
         }
         for (int i = flown; i < dense.length; i++) {
             dense[i] = planned(setting, columns);
@@ -101,7 +92,12 @@ final class Forecaster {
         NormalEquations equations = new NormalEquations(
                 new SparseRows(dense, columns, group, design.sessions().size() + 1));
         equations.set(
-                weight, new double[dense.length], variance, precision(columns), new double[columns], groupPrecision);
+                weight,
+                new double[dense.length],
+                fit.flightVariance(),
+                precision(columns),
+                new double[columns],
+                1 / fit.dayVariance());
         return Math.sqrt(equations.variance(contrast));
     }
 
@@ -123,21 +119,18 @@ final class Forecaster {
 
     private double[] precision(int columns) {
         double[] own = new double[design.columns().size()];
-        model.precision(tauSquared, own);
+        fit.model().precision(fit.tauSquared(), own);
         double[] precision = Arrays.copyOf(own, columns);
-        Arrays.fill(precision, own.length, columns, 2 / tauSquared);
+        Arrays.fill(precision, own.length, columns, 2 / fit.tauSquared());
         return precision;
     }
 
     private double dot(double[] contrast) {
         double sum = 0;
-        for (int j = 0; j < columnMeans.length; j++) {
-            sum += contrast[j] * columnMeans[j];
+        double[] means = fit.draws().columnMeans();
+        for (int j = 0; j < means.length; j++) {
+            sum += contrast[j] * means[j];
         }
         return sum;
-    }
-
-    private static double meanSquare(double[] draws) {
-        return Arrays.stream(draws).map(d -> d * d).sum() / draws.length;
     }
 }

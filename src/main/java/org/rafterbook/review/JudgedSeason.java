@@ -65,6 +65,11 @@ final class JudgedSeason {
         return design;
     }
 
+    @Nullable
+    SeasonFit fit() {
+        return fit;
+    }
+
     Verdict verdict(int pair) {
         return verdicts.get(pair);
     }

@@ -14,8 +14,6 @@ record SeasonFit(Design design, CensoredModel model, Draws draws) {
     /** Student's errors with six degrees of freedom scatter as normal ones of this many times the variance. */
     private static final double STUDENT_VARIANCE = 9.0 / 7;
 
-    private static final double AT_LEAST_WEIGHT = 0.35;
-
     static SeasonFit of(Design design, List<double[]> contrasts, Progress progress) {
         CensoredModel model = design.model();
         return new SeasonFit(design, model, Sampler.run(model, contrasts, progress));
@@ -36,7 +34,7 @@ record SeasonFit(Design design, CensoredModel model, Draws draws) {
 
     /** What a flight weighs in the normal equations that stand for the posterior at its mean variances. */
     double weight(int flight) {
-        return design.flights().get(flight).isExact() ? 1 : AT_LEAST_WEIGHT;
+        return design.flights().get(flight).isExact() ? 1 : ResponsePoint.AT_LEAST_WEIGHT;
     }
 
     private static double meanSquare(double[] draws) {

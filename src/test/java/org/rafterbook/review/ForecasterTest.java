@@ -32,7 +32,7 @@ class ForecasterTest {
         double[] contrast = Objects.requireNonNull(design.contrast("a2", OLD, NEW));
         draws = Sampler.run(design.model(), List.of(contrast), 500, 6000, Progress.NONE);
         estimate = draws.estimate(0);
-        forecaster = new Forecaster(design, draws);
+        forecaster = new Forecaster(new SeasonFit(design, design.model(), draws));
     }
 
     @Test
