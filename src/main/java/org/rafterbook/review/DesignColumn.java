@@ -22,12 +22,7 @@ record DesignColumn(Kind kind, String of, String level, double priorMean, double
         MOTOR,
         WINDS,
         BUILD,
-        PARTIAL;
-
-        /** Differences between flights that are neither settings nor measured along a scale. */
-        boolean isNuisance() {
-            return this == MOTOR || this == BUILD || this == PARTIAL;
-        }
+        PARTIAL
     }
 
     static DesignColumn covariate(Kind kind, double priorMean, double priorSd) {

@@ -60,12 +60,6 @@ final class Figures {
         return Math.abs(StrictMath.log(p / (1 - p)) - StrictMath.log(chance / (1 - chance)));
     }
 
-    /** A time as minutes and seconds, such as 9:50. */
-    static String minutes(double seconds) {
-        long s = Math.round(seconds);
-        return String.format(Locale.ROOT, "%d:%02d", s / 60, s % 60);
-    }
-
     /** A count with its noun in singular or plural, such as "1 flight". */
     static String count(long n, String noun) {
         return n + " " + noun + (n == 1 ? "" : "s");

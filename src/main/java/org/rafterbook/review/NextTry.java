@@ -1,5 +1,8 @@
 package org.rafterbook.review;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+
 /**
  * Which value of one setting to fly next: the one with the highest expected gain over the value estimated best, never
  * further than a quarter of the range from anything flown.
@@ -9,8 +12,17 @@ package org.rafterbook.review;
  * @param against the value estimated best so far, to fly it alternately with
  * @param expectedGain expected gain of log duration over {@code against}
  * @param chance probability that {@code value} beats {@code against}
+ * @param difference mean difference of log duration to {@code against}
+ * @param sd standard deviation of that difference as it is known now
  */
-public record NextTry(SettingInfo axis, double value, double against, double expectedGain, double chance) {
+public record NextTry(
+        SettingInfo axis,
+        double value,
+        double against,
+        double expectedGain,
+        double chance,
+        double difference,
+        double sd) {
 
     /** Below this expected gain nothing is worth trying: 0.3 %, what six flights can show. */
     public static final double WORTHWHILE = 0.003;
@@ -33,13 +45,16 @@ public record NextTry(SettingInfo axis, double value, double against, double exp
                 + ", 3 + 3.";
     }
 
+    /** One of the two values, without what binary arithmetic leaves behind. */
+    static Level level(double x) {
+        return Level.number(new BigDecimal(x).round(new MathContext(10)).doubleValue());
+    }
+
     private String percent() {
         return Figures.value(100 * Math.expm1(expectedGain), 0.1);
     }
 
     private String show(double x) {
-        double resolution = axis.step() == null ? Figures.decade(Math.max(Math.abs(value), 1) / 100) : axis.step();
-        String text = Figures.value(x, resolution);
-        return axis.unit().isEmpty() ? text : text + " " + axis.unit();
+        return axis.show(level(x));
     }
 }

@@ -43,8 +43,15 @@ final class OnePeakFit {
         }
     }
 
-    /** Expected gain over another place, in log duration, and the chance to be better than it. */
-    record Gain(double expected, double chance) {}
+    /**
+     * What one place is worth against another, in log duration.
+     *
+     * @param expected expected gain, losses counted as none
+     * @param chance probability to be better
+     * @param mean mean difference
+     * @param sd standard deviation of the difference
+     */
+    record Gain(double expected, double chance, double mean, double sd) {}
 
     int places() {
         return at.length;
@@ -136,18 +143,22 @@ final class OnePeakFit {
     Gain gain(int k, int incumbent) {
         double expected = 0;
         double chance = 0;
+        double mean = 0;
+        double squares = 0;
         for (int h = 0; h < weight.length; h++) {
             double[][] s = covariance[h];
             double sd = StrictMath.sqrt(Math.max(s[k][k] + s[incumbent][incumbent] - 2 * s[k][incumbent], 1e-18));
             for (int c = 0; c < weight[h].length; c++) {
-                double d = mean[h][c][k] - mean[h][c][incumbent];
+                double d = this.mean[h][c][k] - this.mean[h][c][incumbent];
                 double z = d / sd;
                 double phi = Normal.cumulative(z);
                 expected += weight[h][c] * (d * phi + sd * Normal.density(z));
                 chance += weight[h][c] * phi;
+                mean += weight[h][c] * d;
+                squares += weight[h][c] * (d * d + sd * sd);
             }
         }
-        return new Gain(expected, chance);
+        return new Gain(expected, chance, mean, Math.sqrt(Math.max(squares - mean * mean, 0)));
     }
 
     /**

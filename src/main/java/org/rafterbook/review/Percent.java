@@ -20,6 +20,12 @@ final class Percent {
         return Math.round(percent) + " %";
     }
 
+    /** A scatter to the nearest half per cent, at least 0.5 %: 3.5 %. */
+    static String scatter(double lnDeviation) {
+        long halves = Math.max(1, Math.round(200 * lnDeviation));
+        return halves / 2 + (halves % 2 == 1 ? ".5" : "") + " %";
+    }
+
     /** A band: −1 to +9 %. */
     static String band(double low, double high) {
         return signedNumber(low) + " to " + signed(high);

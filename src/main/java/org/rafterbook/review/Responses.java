@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 /** Response curves and what to try next from flights that were corrected for everything else. */
 public final class Responses {
 
-    /** Finer steps than this many in the range are not told apart when choosing what to try next. */
+    /** More steps than this in the range are not told apart when choosing what to try next. */
     private static final int STEPS_AT_MOST = 200;
 
     private static final int VALUES_NEEDED = 3;
@@ -33,7 +33,7 @@ public final class Responses {
                 points.stream().mapToDouble(ResponsePoint::value).min().orElseThrow(),
                 points.stream().mapToDouble(ResponsePoint::value).max().orElseThrow());
         Span range = range(axis, flown);
-        double[] candidates = candidates(axis, range, flown);
+        double[] candidates = candidates(axis, range, values);
         List<ResponsePoint> scaled = points.stream()
                 .map(p -> new ResponsePoint(scale(range, p.value()), p.session(), p.logDuration(), p.atLeast()))
                 .toList();
@@ -77,10 +77,9 @@ public final class Responses {
                 next(axis, fit, range, scaled)));
     }
 
-    /** The suggestion among the fit's places; those beyond the grid if there are any, else the grid's. */
-    static NextTry next(SettingInfo axis, OnePeakFit fit, Span range, List<ResponsePoint> scaled) {
-        int from = fit.places() > OnePeak.GRID ? OnePeak.GRID : 0;
-        int[] within = IntStream.range(from, fit.places())
+    /** The suggestion among the fit's places beyond the grid. */
+    private static NextTry next(SettingInfo axis, OnePeakFit fit, Span range, List<ResponsePoint> scaled) {
+        int[] within = IntStream.range(OnePeak.GRID, fit.places())
                 .filter(k -> scaled.stream().anyMatch(p -> Math.abs(p.value() - fit.at(k)) <= NextTry.REACH + 1e-9))
                 .toArray();
         int incumbent = within[0];
@@ -88,7 +87,7 @@ public final class Responses {
             incumbent = fit.curve(k) > fit.curve(incumbent) ? k : incumbent;
         }
         int best = incumbent;
-        OnePeakFit.Gain gain = new OnePeakFit.Gain(0, 0.5);
+        OnePeakFit.Gain gain = new OnePeakFit.Gain(0, 0.5, 0, 0);
         for (int k : within) {
             OnePeakFit.Gain candidate = fit.gain(k, incumbent);
             if (k != incumbent && candidate.expected() > gain.expected()) {
@@ -101,7 +100,9 @@ public final class Responses {
                 range.low() + range.width() * fit.at(best),
                 range.low() + range.width() * fit.at(incumbent),
                 gain.expected(),
-                gain.chance());
+                gain.chance(),
+                gain.mean(),
+                gain.sd());
     }
 
     /** Values that differ by more than the tolerance from the one below, ascending. */
@@ -139,18 +140,22 @@ public final class Responses {
         return (value - range.low()) / range.width();
     }
 
-    /** The values that can be set: whole steps from the lowest flown; none where the flyer named no step. */
-    private static double[] candidates(SettingInfo axis, Span range, Span flown) {
-        Double step = axis.step();
-        if (step == null || !(step > 0) || range.width() / step > STEPS_AT_MOST) {
-            return new double[0];
-        }
-        TreeSet<Double> values = new TreeSet<>();
-        long first = (long) Math.ceil((range.low() - flown.low()) / step - 1e-9);
-        long last = (long) Math.floor((range.high() - flown.low()) / step + 1e-9);
+    /** The values that can be set: those flown, and whole steps between the limits, or round values without a step. */
+    private static double[] candidates(SettingInfo axis, Span range, List<Double> values) {
+        Double own = axis.step();
+        double round = Figures.decade(range.width() / (OnePeak.GRID - 1));
+        boolean stepped = own != null && own > 0 && range.width() / own <= STEPS_AT_MOST;
+        double step = own != null && stepped ? own : range.width() / round > STEPS_AT_MOST ? 5 * round : round;
+        double anchor = stepped ? values.get(0) : 0;
+        TreeSet<Double> candidates = new TreeSet<>(values);
+        long first = (long) Math.ceil((range.low() - anchor) / step - 1e-9);
+        long last = (long) Math.floor((range.high() - anchor) / step + 1e-9);
         for (long k = first; k <= last; k++) {
-            values.add(flown.low() + k * step);
+            double value = anchor + k * step;
+            if (values.stream().noneMatch(v -> Math.abs(v - value) < 1e-6 * range.width())) {
+                candidates.add(value);
+            }
         }
-        return values.stream().mapToDouble(Double::doubleValue).toArray();
+        return candidates.stream().mapToDouble(Double::doubleValue).toArray();
     }
 }

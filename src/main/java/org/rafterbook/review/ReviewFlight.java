@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.flight.Ending;
 
 /**
  * One flight as the estimates need it. Settings the flight does not carry were not recorded for it.
@@ -98,6 +99,11 @@ public record ReviewFlight(
     /** True where the time enters the estimates, exactly or as a lower bound. */
     public boolean counts() {
         return outcome.kind() != Outcome.Kind.LEFT_OUT;
+    }
+
+    /** True where a touch cut it short, or may have. */
+    boolean isCutShortByTouch() {
+        return outcome.kind() == Outcome.Kind.AT_LEAST && outcome.ending() == Ending.TOUCHED;
     }
 
     /** The time that counts, scaled to the full motor, s. */

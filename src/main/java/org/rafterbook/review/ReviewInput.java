@@ -52,4 +52,12 @@ public record ReviewInput(
                 .distinct()
                 .toList();
     }
+
+    /** What is known of a setting. */
+    SettingInfo setting(String key) {
+        return settings.stream()
+                .filter(info -> info.key().equals(key))
+                .findFirst()
+                .orElseGet(() -> SettingInfo.named(key));
+    }
 }

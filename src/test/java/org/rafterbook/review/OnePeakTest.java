@@ -110,8 +110,13 @@ class OnePeakTest {
     }
 
     static List<ResponsePoint> points(String resource) {
-        return Rows.of(resource).stream()
-                .map(r -> new ResponsePoint(r[0], String.valueOf((int) r[1]), Math.log(r[2]), false))
+        DataFile file = DataFile.read(resource);
+        return IntStream.range(0, file.size())
+                .mapToObj(i -> new ResponsePoint(
+                        file.at(i, "x"),
+                        String.valueOf((int) file.at(i, "session")),
+                        Math.log(file.at(i, "duration_s")),
+                        false))
                 .toList();
     }
 

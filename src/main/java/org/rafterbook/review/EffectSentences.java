@@ -1,0 +1,228 @@
+package org.rafterbook.review;
+
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** Says in words what is known of one change; effects in whole per cent, each with its interval and flights. */
+final class EffectSentences {
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
+    /** Both numbers must be beyond this before opposite signs are called a disagreement, per cent. */
+    private static final double WORTH_A_SIGN = 2;
+
+    private final ReviewInput input;
+    private final ChangeEffect change;
+    private final @Nullable EffectContext context;
+    private final List<String> sentences = new ArrayList<>();
+
+    EffectSentences(ReviewInput input, ChangeEffect change, @Nullable EffectContext context) {
+        this.input = input;
+        this.change = change;
+        this.context = context;
+    }
+
+    /** The change with everything that is to be said of it. */
+    ChangeEffect complete() {
+        switch (change.comparison()) {
+            case SAME_DAY, ACROSS_DAYS -> judged();
+            case MOVED_TOGETHER -> movedTogether();
+            case ONE_SIDE_UNFLOWN -> unflown();
+        }
+        sameDay();
+        ceiling();
+        confirmation();
+        return change.with(sentences);
+    }
+
+    private void judged() {
+        Estimate effect = change.effect();
+        if (effect == null || context == null) {
+            sentences.add(name() + ": " + flights() + ", compared "
+                    + (change.comparison() == Comparison.SAME_DAY ? "on the same day." : "only across days."));
+            return;
+        }
+        if (change.word() == Word.NO_CLEAR_DIFFERENCE) {
+            sentences.add(name() + ": no clear difference (" + Percent.signed(effect.effectPercent())
+                    + ", 90 % interval " + band(effect) + "). " + capital(flights()) + ".");
+            double hidden = Math.max(Math.abs(effect.lowPercent()), Math.abs(effect.highPercent()));
+            sentences.add("That is not \u201cno effect\u201d: an effect of " + Percent.plain(hidden)
+                    + " could still hide here.");
+        } else {
+            sentences.add(name() + ": " + change.word().word() + " the time, best guess "
+                    + Percent.signed(effect.effectPercent()) + " (90 % interval " + band(effect) + "). "
+                    + capital(flights()) + ".");
+        }
+        if (change.comparison() == Comparison.ACROSS_DAYS) {
+            sentences.add(acrossDays(context));
+        }
+        if (effect.sd() > 0.9 * context.season().levelScale()) {
+            sentences.add("The flights say almost nothing about this change.");
+        }
+        for (Pair other : context.hardToTell()) {
+            sentences.add("Hard to tell from " + name(input.setting(other.setting()), other.from(), other.to())
+                    + ": what one gains the other loses. Fly one of them without the other.");
+        }
+        turns(effect, context);
+    }
+
+    private String acrossDays(EffectContext known) {
+        return "Compared only on different days (" + change.daysFrom() + " and " + days(change.daysTo())
+                + "): the day alone moves your times by about "
+                + Percent.scatter(known.season().dayScatter()) + ". Fly both on one day.";
+    }
+
+    private void movedTogether() {
+        Estimate joint = change.effect();
+        String partners = change.togetherWith().isEmpty()
+                ? "something else"
+                : change.togetherWith().stream()
+                        .map(key -> input.setting(key).label())
+                        .collect(Collectors.joining(" and "));
+        String together = name() + " and " + partners + " always changed together: they cannot be told apart.";
+        if (joint == null) {
+            sentences.add(
+                    together + " " + capital(flights()) + ". Fly both values on one day with nothing else changed.");
+            return;
+        }
+        sentences.add(together + " Together: " + Percent.signed(joint.effectPercent()) + " (90 % interval "
+                + band(joint) + "). " + capital(flights()) + ".");
+        if (context != null && !context.onOneDay()) {
+            sentences.add(acrossDays(context));
+        }
+        sentences.add("To separate them fly " + change.setting().label() + " "
+                + change.setting().show(change.to()) + " with the old " + partners
+                + ": about 5 + 5 flights on one day, alternating.");
+    }
+
+    private void unflown() {
+        boolean neither = change.flightsFrom() == 0 && change.flightsTo() == 0;
+        Level open = change.flightsFrom() == 0 ? change.from() : change.to();
+        int cutShort = change.flightsFrom() == 0 ? change.atLeastFrom() : change.atLeastTo();
+        String where = neither ? "at either value" : "at " + change.setting().show(open);
+        String what = change.atLeastFrom() + change.atLeastTo() == 0 || cutShort == 0
+                ? "no flight " + where + " counts yet"
+                : "no clean flight " + where + " yet, " + count(cutShort, "flight") + " there "
+                        + (cutShort == 1 ? "was" : "were") + " cut short and "
+                        + (cutShort == 1 ? "says" : "say") + " only \u201cat least\u201d";
+        sentences.add(name() + ": no answer yet, " + what + ". " + capital(flights())
+                + ". Fly both values on one day, 3 + 3, alternating.");
+    }
+
+    private void sameDay() {
+        SameDayResult result = change.sameDay();
+        if (result == null) {
+            if (change.comparison() != Comparison.MOVED_TOGETHER) {
+                sentences.add("Not compared on one day with everything else equal.");
+            }
+            return;
+        }
+        Double low = result.lowPercent();
+        Double high = result.highPercent();
+        String interval = low == null || high == null
+                ? "too few flights for an interval"
+                : "90 % interval " + Percent.band(low, high);
+        sentences.add("Same-day comparison: " + Percent.signed(result.effectPercent()) + " (" + interval + "), "
+                + count(result.flightsFrom(), "flight") + " and " + result.flightsTo() + " on "
+                + days(result.days()) + ".");
+        if (result.orderNotMixed()) {
+            sentences.add("Order not mixed, one value was always flown first: warming-up could be the cause.");
+        }
+        Estimate effect = change.effect();
+        if (effect != null && disagrees(result, effect)) {
+            sentences.add("The two ways of looking disagree: repeat A-B-A-B on one day.");
+        }
+    }
+
+    private static boolean disagrees(SameDayResult result, Estimate effect) {
+        Double se = result.se();
+        boolean far = se != null && Math.abs(result.effect() - effect.mean()) > 2 * se;
+        boolean opposite = result.effect() * effect.mean() < 0
+                && Math.abs(result.effectPercent()) > WORTH_A_SIGN
+                && Math.abs(effect.effectPercent()) > WORTH_A_SIGN;
+        return far || opposite;
+    }
+
+    private void turns(Estimate effect, EffectContext known) {
+        Double more = change.moreTurns();
+        Estimate slope = known.season().turnsSlope();
+        if (more == null || slope == null || Math.abs(Percent.of(slope.mean() * more)) < 1) {
+            return;
+        }
+        sentences.add(change.setting().show(change.to()) + " was flown on about "
+                + Percent.plain(Math.abs(Percent.of(more))) + (more > 0 ? " more" : " fewer") + " turns: of the "
+                + Percent.signed(Percent.of(effect.mean() + slope.mean() * more)) + " as flown, about "
+                + Percent.signed(Percent.of(slope.mean() * more)) + " is turns.");
+    }
+
+    private void ceiling() {
+        if (change.ceilingLimited()) {
+            sentences.add("Ceiling-limited, a third or more of the flights at one of the values touched: "
+                    + "this says more about the hall than the trim.");
+        }
+    }
+
+    private void confirmation() {
+        Confirmation confirmation = change.confirmation();
+        if (confirmation == null) {
+            return;
+        }
+        if (confirmation.laterDay() == null) {
+            sentences.add("To be confirmed: fly both values again on a later day.");
+            return;
+        }
+        SameDayResult later = confirmation.sameDay();
+        Double low = later == null ? null : later.lowPercent();
+        Double high = later == null ? null : later.highPercent();
+        String says = later == null
+                ? "nothing, as something else differed between their flights"
+                : Percent.signed(later.effectPercent())
+                        + (low == null || high == null
+                                ? " (too few flights for an interval)"
+                                : " (90 % interval " + Percent.band(low, high) + ")")
+                        + ", " + count(later.flightsFrom(), "flight") + " and " + later.flightsTo();
+        sentences.add("Flown again from " + DAY.format(confirmation.laterDay()) + " on; the later days alone say "
+                + says + ".");
+    }
+
+    private String name() {
+        return name(change.setting(), change.from(), change.to());
+    }
+
+    private static String name(SettingInfo setting, Level from, Level to) {
+        return setting.label() + " " + from.label() + " \u2192 " + setting.show(to);
+    }
+
+    private String flights() {
+        int cutShort = change.atLeastFrom() + change.atLeastTo();
+        String common = change.commonDays() == 0
+                ? ", no day holds both"
+                : ", " + days(change.commonDays()) + (change.commonDays() == 1 ? " holds both" : " hold both");
+        return count(change.flightsFrom(), "clean flight") + " at "
+                + change.from().label() + " and "
+                + change.flightsTo() + " at " + change.to().label() + common
+                + (cutShort == 0
+                        ? ""
+                        : "; " + count(cutShort, "cut-short flight") + (cutShort == 1 ? " counts" : " count")
+                                + " as \u201cat least\u201d");
+    }
+
+    private static String band(Estimate estimate) {
+        return Percent.band(estimate.lowPercent(), estimate.highPercent());
+    }
+
+    static String count(int count, String noun) {
+        return count + " " + noun + (count == 1 ? "" : "s");
+    }
+
+    private static String days(int days) {
+        return count(days, "day");
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+}

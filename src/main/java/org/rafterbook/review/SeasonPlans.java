@@ -1,0 +1,90 @@
+package org.rafterbook.review;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a model's season says about where to go: how duration goes with each setting and with the margin, which trials are
+ * worth flying, and what to go back to.
+ *
+ * @param responses setting key to the response of duration, in the order of the settings
+ * @param margin the response of duration to the stability margin
+ * @param proposals trials worth flying, the most promising first
+ * @param back what 'back' offers
+ * @param advice what is said of planning any change
+ */
+public record SeasonPlans(
+        Map<String, Answer<Response>> responses,
+        Answer<Response> margin,
+        List<TrialProposal> proposals,
+        List<BackChoice> back,
+        List<String> advice) {
+
+    private static final String NO_ESTIMATE =
+            "Nothing can be told yet: two flights that count are needed, one of them clean.";
+
+    public SeasonPlans {
+        responses = Collections.unmodifiableMap(new LinkedHashMap<>(responses));
+        proposals = List.copyOf(proposals);
+        back = List.copyOf(back);
+        advice = List.copyOf(advice);
+    }
+
+    /** The effects and the plans, from one fit. */
+    public record WithEffects(ReviewAnswer effects, SeasonPlans plans) {}
+
+    /**
+     * Effects and plans of a season.
+     *
+     * @throws java.util.concurrent.CancellationException where {@code progress} says they are no longer wanted
+     */
+    public static WithEffects of(ReviewInput input, PlanWishes wishes, Progress progress) {
+        Effects.Judged judged = Effects.judge(input, progress.part(0, 0.8));
+        return new WithEffects(
+                judged.answer(), plans(input, judged.answer(), judged.fit(), wishes, progress.part(0.8, 1)));
+    }
+
+    private static SeasonPlans plans(
+            ReviewInput input, ReviewAnswer answer, @Nullable SeasonFit fit, PlanWishes wishes, Progress progress) {
+        Map<String, Answer<Response>> responses = new LinkedHashMap<>();
+        Answer<Response> margin = Answer.cannotTell(NO_ESTIMATE);
+        List<String> keys = input.settingKeys();
+        List<NextTry> suggestions = new ArrayList<>();
+        for (int k = 0; k < keys.size(); k++) {
+            progress.report((double) k / (keys.size() + 1));
+            SettingInfo setting = input.setting(keys.get(k));
+            Answer<Response> response = fit == null
+                    ? Answer.cannotTell(NO_ESTIMATE)
+                    : Responses.of(setting, new CorrectedFlights(fit).along(setting.key()));
+            responses.put(setting.key(), response);
+            if (response instanceof Answer.Known<Response> known) {
+                suggestions.add(known.value().next());
+            }
+        }
+        List<TrialProposal> proposals = List.of();
+        if (fit != null) {
+            progress.report((double) keys.size() / (keys.size() + 1));
+            margin = Responses.of(wishes.margin(), new CorrectedFlights(fit).alongMargin(wishes.marginMovers()));
+            proposals = new TrialProposals(input, fit, StrictMath.log1p(wishes.differencePercent() / 100))
+                    .of(answer.changes(), suggestions);
+        }
+        return new SeasonPlans(
+                responses,
+                margin,
+                proposals,
+                new BackChoices(input, wishes.now()).of(wishes.markedGood(), fit),
+                advice(answer.season(), wishes));
+    }
+
+    private static List<String> advice(@Nullable SeasonFigures season, PlanWishes wishes) {
+        double scatter = season == null ? FlightsNeeded.USUAL_SCATTER : season.flightScatter();
+        double days = season == null ? FlightsNeeded.USUAL_DAY_SCATTER : season.dayScatter();
+        return List.of(
+                FlightsNeeded.alternateSentence(scatter, days),
+                FlightsNeeded.sentence(wishes.differencePercent() / 100, scatter));
+    }
+}

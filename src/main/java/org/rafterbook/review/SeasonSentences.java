@@ -1,0 +1,185 @@
+package org.rafterbook.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** Says in words what a season's flights tell as a whole, and what is needed where they tell too little. */
+final class SeasonSentences {
+
+    /** Chance that one change that did nothing is called very probably or stronger: .15 in a season of 7.8 changes. */
+    private static final double FALSE_VERY_PROBABLE = 1 - StrictMath.pow(1 - 0.15, 1 / 7.8);
+
+    /** The same for 'raised' or 'lowered': .06 in a season of 7.8 changes. */
+    private static final double FALSE_SURE = 1 - StrictMath.pow(1 - 0.06, 1 / 7.8);
+
+    private static final double LARGEST_LEVEL_SCALE = 0.15;
+    private static final double LARGEST_SCATTER = 0.12;
+
+    private final ReviewInput input;
+    private final List<ReviewFlight> counted;
+    private final @Nullable Design design;
+    private final List<String> sentences = new ArrayList<>();
+
+    SeasonSentences(ReviewInput input, List<ReviewFlight> counted, @Nullable Design design) {
+        this.input = input;
+        this.counted = counted;
+        this.design = design;
+    }
+
+    List<String> of(@Nullable SeasonFigures figures, int judged, int pairs) {
+        flights();
+        if (pairs == 0 && counted.size() > 1) {
+            sentences.add("All flights were made at the same settings, so there is no change to judge. "
+                    + "Change one setting and fly both values on one day, 3 + 3, alternating.");
+        }
+        thinDays();
+        if (figures != null) {
+            scatter(figures);
+        }
+        if (judged > 0) {
+            judged(judged);
+        }
+        covariates();
+        mixedValues();
+        marked();
+        return List.copyOf(sentences);
+    }
+
+    private void flights() {
+        int exact = exact();
+        int left = input.flights().size() - counted.size();
+        sentences.add(EffectSentences.count(input.flights().size(), "flight") + " of " + input.model() + ": "
+                + exact + " clean, " + (counted.size() - exact) + " cut short and counted as \u201cat least\u201d, "
+                + left + " left out.");
+        if (counted.size() < 2) {
+            sentences.add("Nothing can be compared with fewer than two flights that count. "
+                    + "Log a second flight, then change one setting.");
+        } else if (exact == 0) {
+            sentences.add("Every flight was cut short: each says only \u201cat least this long\u201d, so no change can "
+                    + "be judged. A clean flight at each value is needed next.");
+        }
+    }
+
+    private int exact() {
+        return (int) counted.stream().filter(ReviewFlight::isExact).count();
+    }
+
+    private void thinDays() {
+        long days = counted.stream().map(ReviewFlight::sessionId).distinct().count();
+        long thin = counted.stream()
+                .collect(Collectors.groupingBy(ReviewFlight::sessionId, Collectors.counting()))
+                .values()
+                .stream()
+                .filter(n -> n == 1)
+                .count();
+        if (thin > 0 && counted.size() > 1) {
+            sentences.add(
+                    (thin == 1 ? "1 of " + days + " days holds" : thin + " of " + days + " days hold")
+                            + " only one flight that counts: such a day compares nothing. Two or more flights a day are needed.");
+        }
+    }
+
+    private void scatter(SeasonFigures figures) {
+        long days = counted.stream().map(ReviewFlight::sessionId).distinct().count();
+        if (exact() - days >= 2) {
+            sentences.add("From one flight to the next on one day your times scatter by about "
+                    + Percent.scatter(figures.flightScatter())
+                    + (days < 3
+                            ? "."
+                            : "; the day alone moves them by about " + Percent.scatter(figures.dayScatter()) + "."));
+        }
+        Estimate trend = figures.trend();
+        if (trend != null && days >= 3) {
+            String moved = Math.round(trend.effectPercent()) == 0
+                    ? "held over the season whatever you did"
+                    : (trend.mean() > 0 ? "rose" : "fell") + " about " + Percent.plain(Math.abs(trend.effectPercent()))
+                            + " over the season whatever you did";
+            sentences.add("Your times " + moved + " (90 % interval "
+                    + Percent.band(trend.lowPercent(), trend.highPercent()) + ").");
+        }
+        if (figures.levelScale() > LARGEST_LEVEL_SCALE || figures.flightScatter() > LARGEST_SCATTER) {
+            sentences.add("Times scatter far more than this model expects, so its numbers do not fit these flights. "
+                    + "Look for mistyped times and flights that were something else.");
+        }
+    }
+
+    private void judged(int judged) {
+        sentences.add((judged == 1 ? "1 change was judged." : judged + " changes were judged.")
+                + " If none of them had any effect, a season like this would still show a \u201cvery probably\u201d or "
+                + "stronger about once in " + onceIn(FALSE_VERY_PROBABLE, judged) + " seasons, a \u201craised\u201d or "
+                + "\u201clowered\u201d about once in " + onceIn(FALSE_SURE, judged) + ".");
+    }
+
+    private static long onceIn(double chance, int changes) {
+        return Math.max(2, Math.round(1 / (1 - StrictMath.pow(1 - chance, changes))));
+    }
+
+    private void covariates() {
+        if (design == null) {
+            return;
+        }
+        int n = counted.size();
+        if (design.filledTurns() == n) {
+            sentences.add("No turns were logged: a gain from more turns cannot be told from one of trim. "
+                    + "Log turns wound and left.");
+        } else if (design.filledTurns() > 0) {
+            sentences.add(filled(design.filledTurns(), "turns"));
+        }
+        if (design.filledDensity() == n) {
+            sentences.add("The air was not logged: temperature, humidity and pressure would take its part out of the "
+                    + "day's.");
+        } else if (design.filledDensity() > 0) {
+            sentences.add(filled(design.filledDensity(), "air density"));
+        }
+        int assumed =
+                (int) counted.stream().filter(ReviewFlight::humidityAssumed).count();
+        if (assumed > 0) {
+            sentences.add(EffectSentences.count(assumed, "flight") + (assumed == 1 ? " has" : " have")
+                    + " no humidity of its own: 50 % was assumed.");
+        }
+        int partial = (int) counted.stream().filter(f -> f.motor().isPartial()).count();
+        if (partial > 0) {
+            sentences.add(EffectSentences.count(partial, "flight") + " on a part of the motor "
+                    + (partial == 1 ? "is" : "are") + " scaled to the full one and compared only with their like.");
+        }
+    }
+
+    private static String filled(int flights, String what) {
+        return EffectSentences.count(flights, "flight") + " without " + what
+                + (flights == 1 ? " takes its" : " take their") + " session's mean, else the season's.";
+    }
+
+    /** A setting typed once as a number and once as words has values that cannot be put in order. */
+    private void mixedValues() {
+        for (String key : input.settingKeys()) {
+            List<Level> levels = input.flights().stream()
+                    .map(f -> f.settings().get(key))
+                    .filter(Objects::nonNull)
+                    .toList();
+            String words = levels.stream()
+                    .filter(level -> level.value() == null)
+                    .map(level -> "\u201c" + level.label() + "\u201d")
+                    .distinct()
+                    .collect(Collectors.joining(", "));
+            boolean numbers = levels.stream().anyMatch(level -> level.value() != null);
+            if (numbers && !words.isEmpty()) {
+                sentences.add(input.setting(key).label() + " is a number on some flights and words on others (" + words
+                        + "): each is taken as a value of its own. Where they mean the same, put the value right.");
+            }
+        }
+    }
+
+    /** Flights flagged too late to be left out. */
+    private void marked() {
+        for (ReviewFlight flight : counted) {
+            String reason = flight.outcome().reason();
+            if (flight.isExact() && reason != null) {
+                sentences.add(
+                        "Flight " + flight.orderInSession() + " of " + flight.sessionDate() + ": " + reason + ".");
+            }
+        }
+    }
+}

@@ -1,0 +1,73 @@
+package org.rafterbook.review;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.rafterbook.units.Worded;
+
+/**
+ * A trial worth flying, with what it will show.
+ *
+ * @param setting the setting to compare
+ * @param from one value
+ * @param to the other value
+ * @param open what is open about the two
+ * @param keep labels of the settings that have to be kept, since they always moved with this one
+ * @param forecast what the flights will show
+ * @param larger the smallest trial that would narrow the interval to the difference the flyer cares about
+ */
+public record TrialProposal(
+        SettingInfo setting, Level from, Level to, Open open, List<String> keep, Forecast forecast, Forecast larger) {
+
+    public TrialProposal {
+        keep = List.copyOf(keep);
+    }
+
+    /** What is open about two values. */
+    public enum Open implements Worded {
+        /** A value worth trying by the response curve. */
+        WORTH_TRYING,
+        /** They were never changed without something else. */
+        MOVED_TOGETHER,
+        /** They were compared only on different days. */
+        ACROSS_DAYS,
+        /** One of them has no flight that tells. */
+        UNFLOWN,
+        /** The interval leaves open whether there is a difference. */
+        UNCLEAR,
+        /** A claim that no later session has tested. */
+        TO_BE_CONFIRMED;
+
+        @Override
+        public String word() {
+            return Worded.super.word().replace('-', ' ');
+        }
+    }
+
+    /** The plan, its order drawn with this seed. */
+    public TrialPlan draw(long seed) {
+        return TrialPlan.draw(setting, from, to, forecast.perSide(), seed);
+    }
+
+    /** Such as "Trial: propeller 320 or 300 mm, loop kept." */
+    public String title() {
+        String kept = keep.isEmpty() ? "" : ", " + keep.stream().collect(Collectors.joining(" and ")) + " kept";
+        return "Trial: " + setting.label() + " " + from.label() + " or " + setting.show(to) + kept + ".";
+    }
+
+    /** The trial, what it will show and why, sentence by sentence. */
+    public List<String> sentences() {
+        String why = switch (open) {
+            case WORTH_TRYING -> "By the curve it is the value with the highest expected gain.";
+            case MOVED_TOGETHER -> "So far the two were never changed without something else.";
+            case ACROSS_DAYS -> "So far the two were compared only on different days.";
+            case UNFLOWN -> "So far one of the two has no clean flight.";
+            case UNCLEAR -> "So far there is no clear answer.";
+            case TO_BE_CONFIRMED -> "What was claimed has not been flown again on a later day.";
+        };
+        String more = larger.perSide() <= forecast.perSide()
+                ? ""
+                : " " + larger.perSide() + " + " + larger.perSide() + " would bring it to ± "
+                        + Percent.plain(Percent.of(larger.halfWidth())) + ".";
+        return List.of(title(), why, forecast.sentence() + more);
+    }
+}

@@ -1,0 +1,110 @@
+package org.rafterbook.review;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.review.TrialProposal.Open;
+
+/**
+ * Which trials are worth flying: what a season leaves open and the values the curves suggest, those first from whose
+ * answer most is to be gained.
+ */
+final class TrialProposals {
+
+    private final ReviewInput input;
+    private final SeasonFit fit;
+    private final Forecaster forecaster;
+    private final double difference;
+
+    /**
+     * Prepares.
+     *
+     * @param difference the difference of log duration the flyer cares about
+     */
+    TrialProposals(ReviewInput input, SeasonFit fit, double difference) {
+        this.input = input;
+        this.fit = fit;
+        this.difference = difference;
+        forecaster = new Forecaster(fit);
+    }
+
+    List<TrialProposal> of(List<ChangeEffect> changes, List<NextTry> suggestions) {
+        // Two values of a setting are proposed once, whatever raised the question.
+        Map<List<Object>, TrialProposal> proposals = new LinkedHashMap<>();
+        for (ChangeEffect change : changes) {
+            Open open = open(change);
+            if (open != null) {
+                add(proposals, proposal(change, open));
+            }
+        }
+        for (NextTry suggestion : suggestions) {
+            if (suggestion.isWorthwhile()) {
+                add(proposals, proposal(suggestion));
+            }
+        }
+        List<TrialProposal> sorted = new ArrayList<>(proposals.values());
+        sorted.sort(Comparator.comparingDouble(p -> -p.forecast().worth()));
+        return List.copyOf(sorted);
+    }
+
+    private static void add(Map<List<Object>, TrialProposal> proposals, TrialProposal proposal) {
+        proposals.putIfAbsent(
+                List.of(
+                        proposal.setting().key(),
+                        Set.of(proposal.from().key(), proposal.to().key())),
+                proposal);
+    }
+
+    private static @Nullable Open open(ChangeEffect change) {
+        return switch (change.comparison()) {
+            case MOVED_TOGETHER -> Open.MOVED_TOGETHER;
+            case ONE_SIDE_UNFLOWN -> Open.UNFLOWN;
+            case ACROSS_DAYS -> Open.ACROSS_DAYS;
+            case SAME_DAY -> {
+                if (!change.word().isClaim()) {
+                    yield Open.UNCLEAR;
+                }
+                Confirmation confirmation = change.confirmation();
+                yield confirmation == null || confirmation.isToBeConfirmed() ? Open.TO_BE_CONFIRMED : null;
+            }
+        };
+    }
+
+    private TrialProposal proposal(ChangeEffect change, Open open) {
+        boolean own = open != Open.MOVED_TOGETHER && open != Open.UNFLOWN;
+        Estimate now = own ? change.effect() : null;
+        String setting = change.setting().key();
+        return new TrialProposal(
+                change.setting(),
+                change.from(),
+                change.to(),
+                open,
+                change.togetherWith().stream()
+                        .map(key -> input.setting(key).label())
+                        .toList(),
+                forecaster.of(setting, change.from(), change.to(), TrialPlan.USUAL_PER_SIDE, now),
+                forecaster.smallestFor(setting, change.from(), change.to(), difference, now));
+    }
+
+    private TrialProposal proposal(NextTry suggestion) {
+        double variance = fit.flightVariance();
+        int perSide = TrialPlan.USUAL_PER_SIDE;
+        Forecast forecast = Forecast.alone(perSide, suggestion.difference(), suggestion.sd(), variance);
+        Forecast larger = forecast;
+        while (larger.halfWidth() > difference && perSide < TrialPlan.MOST_PER_SIDE) {
+            larger = Forecast.alone(++perSide, suggestion.difference(), suggestion.sd(), variance);
+        }
+        return new TrialProposal(
+                suggestion.axis(),
+                NextTry.level(suggestion.against()),
+                NextTry.level(suggestion.value()),
+                Open.WORTH_TRYING,
+                List.of(),
+                forecast,
+                larger);
+    }
+}

@@ -1,0 +1,268 @@
+package org.rafterbook.review;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.concurrent.CancellationException;
+import java.util.stream.IntStream;
+import org.assertj.core.api.Assertions;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.rafterbook.review.BackChoice.Reason;
+import org.rafterbook.review.TrialProposal.Open;
+
+/** Plans from a made-up winter whose truth is known: incidence is best at 2.5, the pitch moved with the motor. */
+class SeasonPlansTest {
+
+    private static final SettingInfo INCIDENCE =
+            new SettingInfo("incidence", "wing incidence", "°", 0.5, 0.1, 1.0, 4.0);
+    private static final SettingInfo MARGIN =
+            new SettingInfo("margin", "stability margin", "%", null, 0.25, null, null);
+
+    private static ReviewInput season;
+    private static SeasonPlans.WithEffects answer;
+
+    @BeforeAll
+    static void review() {
+        season = season(31);
+        answer = SeasonPlans.of(season, wishes(), Progress.NONE);
+    }
+
+    private static PlanWishes wishes() {
+        Map<String, Level> now =
+                season.flights().get(season.flights().size() - 1).settings();
+        Map<String, Level> good = season.flights().get(0).settings();
+        return new PlanWishes(now, List.of(good), MARGIN, Set.of("wing place"), 3);
+    }
+
+    /** Seven evenings of eight flights; the margin goes with the wing's place alone. */
+    private static ReviewInput season(long seed) {
+        Random random = new Random(seed);
+        SeasonBuilder builder = new SeasonBuilder();
+        double[] incidences = {2, 3, 2.5, 1.5};
+        for (int evening = 0; evening < 7; evening++) {
+            builder.day(7 * evening);
+            double day = 0.02 * random.nextGaussian();
+            for (int i = 0; i < 8; i++) {
+                double incidence = incidences[i < 4 ? evening % 4 : (evening + 1) % 4];
+                double place = 140 + 3 * (evening / 2);
+                String pitch = evening < 3 ? "300" : "320";
+                String motor = evening < 3 ? "thin" : "thick";
+                double margin = (place - 130) / 2;
+                double y = 6.2
+                        + day
+                        - 0.06 * (incidence - 2.5) * (incidence - 2.5)
+                        - 0.004 * (margin - 7) * (margin - 7)
+                        + 0.03 * random.nextGaussian();
+                Map<String, Level> settings = new TreeMap<>(Map.of(
+                        "incidence", Level.number(incidence),
+                        "wing place", Level.number(place),
+                        "pitch", Level.word(pitch),
+                        "motor size", Level.word(motor)));
+                boolean touched = i == 7 && evening % 3 == 0;
+                double duration = Math.exp(y) * (touched ? 0.9 : 1);
+                ReviewFlight flight = ReviewFlight.of(
+                                "f" + evening + i,
+                                "e" + evening,
+                                SeasonBuilder.FIRST_DAY.plusDays(7L * evening),
+                                i + 1,
+                                touched ? Outcome.atLeast(duration, "touched") : Outcome.exact(duration),
+                                settings)
+                        .with(MotorUse.turns(1500.0), 1.19);
+                builder.add(withMargin(flight, margin));
+            }
+        }
+        return ReviewInput.of(
+                "Teasel",
+                builder.flights(),
+                List.of(INCIDENCE, SettingInfo.named("wing place"), SettingInfo.named("pitch")));
+    }
+
+    private static ReviewFlight withMargin(ReviewFlight f, double margin) {
+        return new ReviewFlight(
+                f.id(),
+                f.riggingId(),
+                f.sessionId(),
+                f.sessionDate(),
+                f.orderInSession(),
+                f.durationS(),
+                f.outcome(),
+                f.motor(),
+                f.densityKgM3(),
+                false,
+                1,
+                f.settings(),
+                margin,
+                f.peak(),
+                f.handling(),
+                "");
+    }
+
+    private static Response response(@Nullable Answer<Response> response) {
+        if (response instanceof Answer.Known<Response> known) {
+            return known.value();
+        }
+        return Assertions.fail("no curve: " + response);
+    }
+
+    @Test
+    void theBestIncidenceIsFoundWhereItIs() {
+        Response incidence = response(answer.plans().responses().get("incidence"));
+
+        assertThat(incidence.best().holds(2.5)).isTrue();
+        assertThat(incidence.best().width()).isLessThan(1.5);
+        assertThat(incidence.valuesFlown()).isEqualTo(4);
+        assertThat(incidence.atLeast()).isEqualTo(3);
+        assertThat(incidence.sentences().get(0)).startsWith("Best wing incidence probably between ");
+    }
+
+    @Test
+    void theMarginKeepsTheEffectOfWhatMovesIt() {
+        Response margin = response(answer.plans().margin());
+        double atSeven = loss(margin, 7);
+        double atTen = loss(margin, 9.5);
+
+        // The truth loses 2.5 % from 7 to 9.5; taken out with the wing's place it would lose nothing.
+        assertThat(atTen - atSeven).isGreaterThan(0.005);
+        assertThat(margin.flown().low()).isCloseTo(5, within(1e-9));
+    }
+
+    private static double loss(Response response, double at) {
+        return response.curve().stream()
+                .reduce((a, b) -> Math.abs(b.value() - at) < Math.abs(a.value() - at) ? b : a)
+                .orElseThrow()
+                .expectedLoss();
+    }
+
+    @Test
+    void wordsCarryNoCurve() {
+        assertThat(answer.plans().responses().get("pitch")).isInstanceOf(Answer.CannotTell.class);
+    }
+
+    @Test
+    void whatAlwaysMovedTogetherIsProposedToBeParted() {
+        TrialProposal proposal = answer.plans().proposals().stream()
+                .filter(p -> p.setting().key().equals("pitch"))
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(proposal.open()).isEqualTo(Open.MOVED_TOGETHER);
+        assertThat(proposal.keep()).contains("motor size");
+        assertThat(proposal.title()).startsWith("Trial: pitch 300 or 320").endsWith("kept.");
+        assertThat(proposal.forecast().perSide()).isEqualTo(3);
+        assertThat(proposal.sentences().get(2))
+                .contains("3 + 3 flights on one day")
+                .contains("chance of a clear result");
+        assertThat(proposal.draw(7).order()).hasSize(6);
+    }
+
+    @Test
+    void proposalsStandInTheOrderOfWhatTheyAreWorth() {
+        List<Double> worth = answer.plans().proposals().stream()
+                .map(p -> p.forecast().worth())
+                .toList();
+
+        assertThat(worth).isNotEmpty().isSortedAccordingTo((a, b) -> Double.compare(b, a));
+        assertThat(worth).allMatch(w -> w >= 0);
+    }
+
+    @Test
+    void backOffersTheLastTheGoodAndTheHighestEstimateOnly() {
+        List<BackChoice> back = answer.plans().back();
+
+        assertThat(back.get(0).reasons()).contains(Reason.LAST_SETTING);
+        assertThat(back).anyMatch(c -> c.reasons().contains(Reason.MARKED_GOOD));
+        assertThat(back).hasSizeLessThanOrEqualTo(3);
+        back.stream()
+                .filter(c -> c.reasons().contains(Reason.HIGHEST_ESTIMATE))
+                .forEach(c -> assertThat(c.against()).isNotNull());
+    }
+
+    @Test
+    void oneLuckyFlightDoesNotMakeAVersionTheOneToGoBackTo() {
+        // The same season with the time of one flight of the poorest incidence doubled: the best time of all, once.
+        int lucky = IntStream.range(0, season.flights().size())
+                .filter(i -> season.flights().get(i).settings().get("incidence").equals(Level.number(1.5)))
+                .findFirst()
+                .orElseThrow();
+        List<ReviewFlight> flights = new ArrayList<>(season.flights());
+        ReviewFlight f = flights.get(lucky);
+        flights.set(
+                lucky,
+                withMargin(
+                        ReviewFlight.of(
+                                        f.id(),
+                                        f.sessionId(),
+                                        f.sessionDate(),
+                                        f.orderInSession(),
+                                        Outcome.exact(1.25 * f.durationS()),
+                                        f.settings())
+                                .with(f.motor(), f.densityKgM3()),
+                        f.marginPercent() == null ? 0 : f.marginPercent()));
+        ReviewInput input = ReviewInput.of("Teasel", flights, season.settings());
+
+        SeasonPlans plans = SeasonPlans.of(input, wishes(), Progress.NONE).plans();
+
+        assertThat(plans.back().stream()
+                        .filter(c -> c.reasons().contains(Reason.HIGHEST_ESTIMATE))
+                        .map(c -> c.settings().get("incidence")))
+                .doesNotContain(Level.number(1.5));
+    }
+
+    @Test
+    void anOpenTrialsFlightsAreSetAsideAndThenJudged() {
+        TrialPlan trial = TrialPlan.kept(INCIDENCE, Level.number(1.5), Level.number(2), 4, 1, "ABABABAB");
+        Set<String> last = new HashSet<>();
+        season.flights().stream().filter(f -> f.sessionId().equals("e3")).forEach(f -> last.add(f.id()));
+
+        ReviewInput open = OpenTrials.setAside(season, trial, last);
+        assertThat(open.flights()).hasSize(season.flights().size() - 8);
+
+        TrialStatement statement = TrialStatement.of(trial, season, last, answer.effects(), null);
+        assertThat(statement.sentences().get(0))
+                .startsWith("Trial: wing incidence at 1.5 or 2 °, 4 + 4 flown: 2 ° against 1.5 ° ")
+                .endsWith("these flights alone.");
+        assertThat(statement.all()).isNotNull();
+        assertThat(statement.sentences()).anyMatch(s -> s.startsWith("With all flights of Teasel: "));
+    }
+
+    @Test
+    void aTrialEndedEarlySaysSo() {
+        TrialPlan trial = TrialPlan.kept(INCIDENCE, Level.number(1.5), Level.number(2), 4, 1, "ABABABAB");
+
+        TrialStatement statement = TrialStatement.of(trial, season, Set.of("f30"), answer.effects(), "hall closed");
+
+        assertThat(statement.alone()).isNull();
+        assertThat(statement.sentences()).contains("Ended before all 8 were flown: hall closed.");
+    }
+
+    @Test
+    void aThinLogGetsSentences() {
+        ReviewInput one = ReviewInput.of("Teasel", season.flights().subList(0, 1), season.settings());
+
+        SeasonPlans plans = SeasonPlans.of(one, wishes(), Progress.NONE).plans();
+
+        assertThat(plans.proposals()).isEmpty();
+        assertThat(plans.margin()).isInstanceOf(Answer.CannotTell.class);
+        assertThat(plans.responses().values()).allMatch(r -> r instanceof Answer.CannotTell);
+        assertThat(plans.advice().get(0)).startsWith("Alternate the two settings on the same day");
+        assertThat(SeasonPlans.of(ReviewInput.of("Teasel", List.of(), List.of()), wishes(), Progress.NONE)
+                        .plans()
+                        .back())
+                .hasSizeLessThanOrEqualTo(1);
+    }
+
+    @Test
+    void itStopsWhenNobodyWantsItAnyMore() {
+        Assertions.assertThatThrownBy(() -> SeasonPlans.of(season, wishes(), share -> share < 0.85))
+                .isInstanceOf(CancellationException.class);
+    }
+}
