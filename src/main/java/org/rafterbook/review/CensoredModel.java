@@ -14,6 +14,7 @@ package org.rafterbook.review;
  * @param tau prior of the levels' scale
  * @param errorDegrees degrees of freedom of Student's errors, infinite for normal ones
  */
+@SuppressWarnings("ArrayRecordComponent") // a part of a computation, never compared
 record CensoredModel(
         SparseRows rows,
         double[] low,

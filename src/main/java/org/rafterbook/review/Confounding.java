@@ -47,10 +47,10 @@ final class Confounding {
         }
         double[] contrast = Objects.requireNonNull(design.contrast(pair.setting(), pair.from(), pair.to()));
         boolean severalMotors = motors(pair::isFrom) > 1 && motors(pair::isTo) > 1;
-        if (withinDays.tells(contrast) || severalMotors && withinDaysAnyMotor.tells(contrast)) {
+        if (withinDays.tells(contrast) || (severalMotors && withinDaysAnyMotor.tells(contrast))) {
             return Verdict.alone(Comparison.SAME_DAY, contrast);
         }
-        if (acrossDays.tells(contrast) || severalMotors && acrossDaysAnyMotor.tells(contrast)) {
+        if (acrossDays.tells(contrast) || (severalMotors && acrossDaysAnyMotor.tells(contrast))) {
             return Verdict.alone(Comparison.ACROSS_DAYS, contrast);
         }
         return joint(pair, contrast);
@@ -66,7 +66,7 @@ final class Confounding {
     }
 
     private Verdict joint(Pair pair, double[] contrast) {
-        List<String> mixed = List.of();
+        List<Partner> mixed = List.of();
         for (List<Partner> occasion : occasions(pair)) {
             List<Partner> open = occasion.stream()
                     .filter(p -> !acrossDays.tells(p.contrast()))
@@ -74,26 +74,25 @@ final class Confounding {
             List<Partner> fewest = fewest(contrast, open);
             if (!fewest.isEmpty()) {
                 double[] sum = sum(contrast, fewest);
-                return new Verdict(Comparison.MOVED_TOGETHER, sum, withinDays.tells(sum), names(fewest));
+                return new Verdict(Comparison.MOVED_TOGETHER, sum, withinDays.tells(sum), sorted(fewest));
             }
             if (mixed.isEmpty()) {
-                mixed = names(open);
+                mixed = sorted(open);
             }
         }
         return new Verdict(Comparison.MOVED_TOGETHER, null, false, mixed.isEmpty() ? scales(contrast) : mixed);
     }
 
-    private static List<String> names(List<Partner> partners) {
+    private static List<Partner> sorted(List<Partner> partners) {
         return partners.stream()
                 .sorted(Comparator.comparing(p -> !p.isSetting()))
-                .map(Partner::name)
                 .toList();
     }
 
     /** Measured scales that run along with the contrast: time in the season, turns, air, winds. */
-    private List<String> scales(double[] contrast) {
+    private List<Partner> scales(double[] contrast) {
         double[] met = acrossDays.meets(contrast);
-        List<String> names = new ArrayList<>();
+        List<Partner> partners = new ArrayList<>();
         for (int j = 0; j < contrast.length; j++) {
             String name = switch (design.columns().get(j).kind()) {
                 case TREND -> "date";
@@ -104,10 +103,10 @@ final class Confounding {
             };
             double[] own = acrossDays.meets(design.unit(j));
             if (!name.isEmpty() && IntStream.range(0, met.length).anyMatch(q -> met[q] != 0 && own[q] != 0)) {
-                names.add(name);
+                partners.add(Partner.unnamed(name, design.unit(j)));
             }
         }
-        return names;
+        return partners;
     }
 
     /** The smallest choice of partners whose joint effect with the contrast can be told, empty where none can. */
@@ -182,7 +181,7 @@ final class Confounding {
         for (String other : step.changed()) {
             double[] contrast = design.contrast(other, step.from(other), step.to(other));
             if (!other.equals(pair.setting()) && contrast != null) {
-                partners.add(new Partner(other, true, contrast));
+                partners.add(new Partner(other, step.from(other), step.to(other), contrast));
             }
         }
         return partners;
@@ -196,7 +195,7 @@ final class Confounding {
             }
         }
         if (Arrays.stream(contrast).anyMatch(c -> c != 0)) {
-            partners.add(new Partner(name, false, contrast));
+            partners.add(Partner.unnamed(name, contrast));
         }
     }
 }

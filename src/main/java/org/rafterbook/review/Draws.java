@@ -13,6 +13,7 @@ import java.util.Arrays;
  * @param groupMeans posterior mean of each group
  * @param responseMeans posterior mean of each response, the response itself where it is exact
  */
+@SuppressWarnings("ArrayRecordComponent") // a part of a computation, never compared
 record Draws(
         double[][] contrasts,
         double[] sigma,

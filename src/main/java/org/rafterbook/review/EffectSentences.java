@@ -4,6 +4,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -16,12 +17,14 @@ final class EffectSentences {
 
     private final ReviewInput input;
     private final ChangeEffect change;
+    private final Verdict verdict;
     private final @Nullable EffectContext context;
     private final List<String> sentences = new ArrayList<>();
 
-    EffectSentences(ReviewInput input, ChangeEffect change, @Nullable EffectContext context) {
+    EffectSentences(ReviewInput input, ChangeEffect change, Verdict verdict, @Nullable EffectContext context) {
         this.input = input;
         this.change = change;
+        this.verdict = verdict;
         this.context = context;
     }
 
@@ -77,12 +80,8 @@ final class EffectSentences {
 
     private void movedTogether() {
         Estimate joint = change.effect();
-        String partners = change.togetherWith().isEmpty()
-                ? "something else"
-                : change.togetherWith().stream()
-                        .map(key -> input.setting(key).label())
-                        .collect(Collectors.joining(" and "));
-        String together = name() + " and " + partners + " always changed together: they cannot be told apart.";
+        String together =
+                name() + " and " + partners(this::changeOf) + " always changed together: they cannot be told apart.";
         if (joint == null) {
             sentences.add(
                     together + " " + capital(flights()) + ". Fly both values on one day with nothing else changed.");
@@ -90,12 +89,28 @@ final class EffectSentences {
         }
         sentences.add(together + " Together: " + Percent.signed(joint.effectPercent()) + " (90 % interval "
                 + band(joint) + "). " + capital(flights()) + ".");
-        if (context != null && !context.onOneDay()) {
+        if (context != null && !verdict.onOneDay()) {
             sentences.add(acrossDays(context));
         }
         sentences.add("To separate them fly " + change.setting().label() + " "
-                + change.setting().show(change.to()) + " with the old " + partners
+                + change.setting().show(change.to()) + " with the old " + partners(this::labelOf)
                 + ": about 5 + 5 flights on one day, alternating.");
+    }
+
+    private String partners(Function<Partner, String> say) {
+        return verdict.together().isEmpty()
+                ? "something else"
+                : verdict.together().stream().map(say).collect(Collectors.joining(" and "));
+    }
+
+    private String labelOf(Partner partner) {
+        return partner.isSetting() ? input.setting(partner.name()).label() : partner.name();
+    }
+
+    private String changeOf(Partner partner) {
+        return partner.from() == null || partner.to() == null
+                ? "the " + partner.name()
+                : name(input.setting(partner.name()), partner.from(), partner.to());
     }
 
     private void unflown() {

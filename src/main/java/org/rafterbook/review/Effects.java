@@ -115,14 +115,14 @@ public final class Effects {
                 daysFrom.size(),
                 daysTo.size(),
                 common.size(),
-                verdict.together(),
+                verdict.names(),
                 beside,
                 season == null ? null : season.probabilityBest(index),
                 moreTurns(from, to),
                 season == null || !word.isClaim() ? null : season.confirmation(index),
                 touchedThird(from) || touchedThird(to),
                 List.of());
-        return new EffectSentences(input, bare, season == null ? null : season.context(index)).complete();
+        return new EffectSentences(input, bare, verdict, season == null ? null : season.context(index)).complete();
     }
 
     private static Set<String> days(List<ReviewFlight> flights) {

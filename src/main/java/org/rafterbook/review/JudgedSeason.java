@@ -154,10 +154,7 @@ final class JudgedSeason {
 
     @Nullable
     EffectContext context(int pair) {
-        return fit == null
-                ? null
-                : new EffectContext(
-                        Objects.requireNonNull(figures()), verdicts.get(pair).onOneDay(), hardToTell(pair));
+        return fit == null ? null : new EffectContext(Objects.requireNonNull(figures()), hardToTell(pair));
     }
 
     private double correlation(int a, int b) {

@@ -92,6 +92,27 @@ public record ReviewFlight(
                 notes);
     }
 
+    /** The same flight of this build. */
+    public ReviewFlight withBuild(int number) {
+        return new ReviewFlight(
+                id,
+                riggingId,
+                sessionId,
+                sessionDate,
+                orderInSession,
+                durationS,
+                outcome,
+                motor,
+                densityKgM3,
+                humidityAssumed,
+                number,
+                settings,
+                marginPercent,
+                peak,
+                handling,
+                notes);
+    }
+
     public boolean isExact() {
         return outcome.kind() == Outcome.Kind.EXACT;
     }

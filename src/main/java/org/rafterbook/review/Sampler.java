@@ -17,6 +17,8 @@ final class Sampler {
 
     private static final long SEED = 20_260_120;
     private static final int REPORT_EVERY = 200;
+    /** Times that repeat to the second would draw the scale to nothing; no model flies alike within half a per cent. */
+    private static final double LEAST_SIGMA_SQUARED = 0.005 * 0.005;
 
     private final CensoredModel model;
     private final SparseRows rows;
@@ -166,7 +168,8 @@ final class Sampler {
             squares += weight[i] * residual[i] * residual[i];
         }
         double degrees = prior.degrees();
-        sigmaSquared = (degrees / sigmaMixture + squares / 2) / random.gamma((degrees + rows.size) / 2);
+        sigmaSquared = Math.max(
+                LEAST_SIGMA_SQUARED, (degrees / sigmaMixture + squares / 2) / random.gamma((degrees + rows.size) / 2));
         sigmaMixture = mixture(prior, sigmaSquared);
     }
 

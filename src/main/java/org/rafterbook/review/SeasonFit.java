@@ -12,7 +12,7 @@ import java.util.List;
 record SeasonFit(Design design, CensoredModel model, Draws draws) {
 
     /** Student's errors with six degrees of freedom scatter as normal ones of this many times the variance. */
-    private static final double STUDENT_VARIANCE = 9.0 / 7;
+    static final double STUDENT_VARIANCE = 9.0 / 7;
 
     static SeasonFit of(Design design, List<double[]> contrasts, Progress progress) {
         CensoredModel model = design.model();

@@ -100,7 +100,7 @@ final class SeasonSentences {
             sentences.add("Your times " + moved + " (90 % interval "
                     + Percent.band(trend.lowPercent(), trend.highPercent()) + ").");
         }
-        if (figures.levelScale() > LARGEST_LEVEL_SCALE || figures.flightScatter() > LARGEST_SCATTER) {
+        if (figures.levelScale() > LARGEST_LEVEL_SCALE || figures.sigma() > LARGEST_SCATTER) {
             sentences.add("Times scatter far more than this model expects, so its numbers do not fit these flights. "
                     + "Look for mistyped times and flights that were something else.");
         }

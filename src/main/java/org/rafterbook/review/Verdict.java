@@ -11,7 +11,12 @@ import org.jspecify.annotations.Nullable;
  * @param onOneDay true where the contrast can be told with every day's own level taken out
  * @param together what it moved together with
  */
-record Verdict(Comparison comparison, double @Nullable [] contrast, boolean onOneDay, List<String> together) {
+@SuppressWarnings("ArrayRecordComponent") // a part of a computation, never compared
+record Verdict(Comparison comparison, double @Nullable [] contrast, boolean onOneDay, List<Partner> together) {
+
+    List<String> names() {
+        return together.stream().map(Partner::name).toList();
+    }
 
     static Verdict alone(Comparison comparison, double @Nullable [] contrast) {
         return new Verdict(comparison, contrast, comparison == Comparison.SAME_DAY, List.of());
