@@ -14,6 +14,7 @@ import org.rafterbook.ui.bench.BenchPlace;
 import org.rafterbook.ui.look.Look;
 import org.rafterbook.ui.look.Theme;
 import org.rafterbook.ui.motorbox.MotorBoxPlace;
+import org.rafterbook.ui.review.ReviewView;
 import org.rafterbook.ui.season.SeasonPlace;
 import org.rafterbook.ui.shell.FxDialogs;
 import org.rafterbook.ui.shell.MainWindow;
@@ -91,7 +92,7 @@ public final class Window {
         makers.put(PlaceId.HALL, () -> new SeasonPlace(tools, book));
         makers.put(PlaceId.BENCH, () -> new BenchPlace(tools, book));
         makers.put(PlaceId.MOTOR_BOX, () -> new MotorBoxPlace(tools, book));
-        makers.put(PlaceId.REVIEW, () -> new SeasonPlace(tools, book));
+        makers.put(PlaceId.REVIEW, () -> new ReviewView(book.review(), tools));
         makers.put(PlaceId.SEASON, () -> new SeasonPlace(tools, book));
         return new Shell(tools, makers);
     }

@@ -22,7 +22,7 @@ import org.rafterbook.ui.shell.Place;
 import org.rafterbook.ui.shell.PlaceId;
 import org.rafterbook.ui.shell.Shell;
 import org.rafterbook.ui.shell.Tools;
-import org.rafterbook.work.Margins;
+import org.rafterbook.work.MarginPercent;
 import org.rafterbook.work.ReviewDesk;
 import org.rafterbook.work.ReviewEvenings;
 
@@ -76,7 +76,7 @@ public final class ReviewScreens {
 
     /** A window on Review; margins follow the wing's place, 100 mm chord. */
     public static Shell shell(Tools tools, ReviewEvenings evenings) {
-        Margins margins = (version, motor) -> {
+        MarginPercent margins = (version, motor) -> {
             var rigged = evenings.book().riggings().version(version);
             return rigged.settings().stream()
                     .filter(d -> d.label().equals("wing edge"))
