@@ -117,6 +117,5 @@ final class EveningPane {
             table.add(cell, i, row);
         }
         time.setMinWidth(Label.USE_PREF_SIZE);
-        table.getRowConstraints();
     }
 }

@@ -366,6 +366,17 @@ public final class HallModel {
         }
     }
 
+    /** Ends the picked flight with a time from another watch. */
+    public void landTyped(Timed timed, TypedValue time, Consumer<Throwable> otherwise) {
+        entries.enter(
+                progress -> desk.flying().correctTime(timed.flightId(), time),
+                flight -> {
+                    landed.set(new Landed(flight.id(), timed.name(), time.si(), flight));
+                    state.set(HallState.LANDING);
+                },
+                otherwise);
+    }
+
     /** Notes what the picked flight does, at the second of the press. */
     public void note(Press press, FlightEventKind kind, @Nullable HeightMark at, @Nullable String text) {
         Timed timed = picked.get();

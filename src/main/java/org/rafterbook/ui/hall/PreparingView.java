@@ -76,7 +76,7 @@ final class PreparingView {
         this.keys = keys;
         this.format = new QuantityFormat(units);
         versions = new ChoiceField<>("Back to", v -> versionName(v));
-        time = Inputs.quantity("Time by another watch", Quantity.TIME, units)
+        time = Field.quantity("Time by another watch", Quantity.TIME, units)
                 .unit("")
                 .large();
         Action start = keys.onPress("Space", "Start the watch", model::start);

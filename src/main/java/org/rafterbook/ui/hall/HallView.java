@@ -1,0 +1,195 @@
+package org.rafterbook.ui.hall;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import javafx.animation.AnimationTimer;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.value.ObservableValue;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import javafx.scene.Node;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.StackPane;
+import org.rafterbook.flight.AirReading;
+import org.rafterbook.ui.action.Keys;
+import org.rafterbook.ui.kit.Figure;
+import org.rafterbook.ui.kit.Lay;
+import org.rafterbook.ui.shell.Place;
+import org.rafterbook.ui.shell.Tools;
+import org.rafterbook.units.DisplayUnits;
+import org.rafterbook.units.Quantity;
+import org.rafterbook.units.QuantityFormat;
+import org.rafterbook.work.Evening;
+import org.rafterbook.work.HeightMark;
+
+/** The Hall: today's session by keyboard alone, from preparing a flight to its landing. */
+public final class HallView implements Place {
+
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+    private static final int FRAMES_PER_LOOK_AT_THE_CLOCK = 60;
+
+    private final HallModel model;
+    private final QuantityFormat format;
+    private final ZoneId zone;
+    private final Map<HallState, Keys> keys = new EnumMap<>(HallState.class);
+    private final PreparingView preparing;
+    private final WindView winding;
+    private final VisitView visit;
+    private final AirView air;
+    private final LandingView landing;
+    private final EveningPane evening;
+    private final EveningRule rule;
+    private final StackPane left = new StackPane();
+    private final StackPane right = new StackPane();
+    private final HBox page;
+    private final ObservableValue<Keys> keysNow;
+    private final ReadOnlyStringWrapper subtitle = new ReadOnlyStringWrapper(this, "subtitle", "");
+    private final Figure airFigure = new Figure("Air", "not read yet");
+    private final Figure now = new Figure("Now", "").strong();
+    private final ObservableList<Node> figures = FXCollections.observableArrayList(airFigure, now);
+    private final AnimationTimer timer = new AnimationTimer() {
+        private int frames;
+
+        @Override
+        public void handle(long frame) {
+            air.tick(System.nanoTime());
+            if (frames++ % FRAMES_PER_LOOK_AT_THE_CLOCK == 0) {
+                showClock();
+            }
+        }
+    };
+
+    public HallView(Tools tools, HallModel model, DisplayUnits units, ZoneId zone) {
+        this.model = model;
+        this.format = new QuantityFormat(units);
+        this.zone = zone;
+        for (HallState state : HallState.values()) {
+            keys.put(state, tools.keys());
+        }
+        preparing = new PreparingView(model, of(HallState.PREPARING), units);
+        winding = new WindView(model, of(HallState.WINDING), units);
+        visit = new VisitView(model, of(HallState.VISIT), units);
+        air = new AirView(model, of(HallState.IN_THE_AIR), units, zone);
+        landing = new LandingView(model, of(HallState.LANDING), units, zone);
+        evening = new EveningPane(model, format);
+        rule = new EveningRule(zone);
+        keysNow = model.stateProperty().map(this::of);
+        left.setMinSize(0, 0);
+        right.getStyleClass().add("hall-side");
+        page = Lay.styled(Lay.row(12, Lay.grow(left), right), "page", "hall");
+        page.setFillHeight(true);
+        model.stateProperty().subscribe(this::showState);
+        model.dataProperty().subscribe(holder -> {
+            HallData data = holder.data();
+            if (data != null) {
+                show(data);
+            }
+        });
+    }
+
+    private Keys of(HallState state) {
+        return java.util.Objects.requireNonNull(keys.get(state));
+    }
+
+    private void showState(HallState state) {
+        Node shown = switch (state) {
+            case PREPARING -> preparing.node();
+            case WINDING -> winding.node();
+            case VISIT -> visit.node();
+            case IN_THE_AIR -> air.node();
+            case LANDING -> landing.node();
+        };
+        left.getChildren().setAll(shown);
+        right.getChildren().setAll(state == HallState.IN_THE_AIR ? air.side() : evening.node());
+        // a field of the sheet that goes must not keep the keys
+        if (page.getScene() != null) {
+            page.getScene().getRoot().requestFocus();
+        }
+    }
+
+    private void show(HallData data) {
+        preparing.show(data);
+        winding.show(data);
+        visit.show(data);
+        air.show(data);
+        landing.show(data);
+        evening.show(data.evening());
+        rule.show(data.evening(), model.now());
+        subtitle.set(subtitle(data.evening()));
+        showClock();
+    }
+
+    private String subtitle(Evening today) {
+        LocalDate date = today.session() == null
+                ? LocalDate.ofInstant(model.now(), zone)
+                : today.session().localDate();
+        StringBuilder text = new StringBuilder();
+        text.append(today.venue() == null ? "No venue yet" : today.venue().name())
+                .append(", ")
+                .append(DATE.format(date));
+        for (HeightMark mark : today.heights()) {
+            text.append(", ").append(mark.name()).append(" at ").append(format.text(Quantity.HEIGHT, mark.heightM()));
+        }
+        return text.toString();
+    }
+
+    private void showClock() {
+        Instant instant = model.now();
+        now.show(CLOCK.format(instant.atZone(zone)));
+        HallData data = model.data();
+        AirReading read = data == null ? null : data.evening().air();
+        if (data != null && read != null) {
+            String ago = read.at() == null
+                    ? ""
+                    : Duration.between(read.at(), instant).toMinutes() + " min ago: ";
+            airFigure.show(ago + format.text(Quantity.TEMPERATURE, read.temperatureK()) + ", "
+                    + format.text(Quantity.HUMIDITY, read.humidity()) + ", "
+                    + format.text(Quantity.DENSITY, data.evening().densityKgPerM3()));
+        } else {
+            airFigure.show("not read yet");
+        }
+    }
+
+    @Override
+    public Node node() {
+        return page;
+    }
+
+    @Override
+    public ObservableValue<Keys> keys() {
+        return keysNow;
+    }
+
+    @Override
+    public ObservableValue<String> subtitle() {
+        return subtitle.getReadOnlyProperty();
+    }
+
+    @Override
+    public ObservableList<Node> figures() {
+        return figures;
+    }
+
+    @Override
+    public Node rule() {
+        return rule;
+    }
+
+    @Override
+    public void shown() {
+        model.load();
+        timer.start();
+    }
+
+    @Override
+    public void hidden() {
+        timer.stop();
+    }
+}
