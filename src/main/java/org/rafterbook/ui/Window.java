@@ -1,6 +1,8 @@
 package org.rafterbook.ui;
 
+import java.time.Clock;
 import java.time.LocalTime;
+import java.time.ZoneId;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.concurrent.CountDownLatch;
@@ -11,6 +13,8 @@ import org.jspecify.annotations.Nullable;
 import org.rafterbook.ui.action.Errors;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.bench.BenchPlace;
+import org.rafterbook.ui.hall.HallModel;
+import org.rafterbook.ui.hall.HallView;
 import org.rafterbook.ui.look.Look;
 import org.rafterbook.ui.look.Theme;
 import org.rafterbook.ui.motorbox.MotorBoxPlace;
@@ -22,6 +26,7 @@ import org.rafterbook.ui.shell.Place;
 import org.rafterbook.ui.shell.PlaceId;
 import org.rafterbook.ui.shell.Shell;
 import org.rafterbook.ui.shell.Tools;
+import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.work.Background;
 import org.rafterbook.work.Book;
 
@@ -89,12 +94,18 @@ public final class Window {
     /** The shell with its places, for the window and for pictures of it. */
     public static Shell shell(Tools tools, Book book) {
         Map<PlaceId, Supplier<? extends Place>> makers = new EnumMap<>(PlaceId.class);
-        makers.put(PlaceId.HALL, () -> new SeasonPlace(tools, book));
+        makers.put(PlaceId.HALL, () -> hall(tools, book));
         makers.put(PlaceId.BENCH, () -> new BenchPlace(tools, book));
         makers.put(PlaceId.MOTOR_BOX, () -> new MotorBoxPlace(tools, book));
         makers.put(PlaceId.REVIEW, () -> new ReviewView(book.review(), tools));
         makers.put(PlaceId.SEASON, () -> new SeasonPlace(tools, book));
         return new Shell(tools, makers);
+    }
+
+    private static HallView hall(Tools tools, Book book) {
+        HallModel model =
+                new HallModel(book.hall(), tools.background(), tools.errors(), tools.kept(), Clock.systemDefaultZone());
+        return new HallView(tools, model, DisplayUnits.METRIC, ZoneId.systemDefault());
     }
 
     /** After each commit the foot of the window says when it was kept and what undo would undo. */
