@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.beans.property.BooleanProperty;
@@ -27,6 +28,7 @@ import org.rafterbook.flight.Flight;
 import org.rafterbook.flight.FlightEvent;
 import org.rafterbook.flight.FlightEventKind;
 import org.rafterbook.logbook.FlightLine;
+import org.rafterbook.logbook.Subscription;
 import org.rafterbook.power.Wind;
 import org.rafterbook.power.WindEnd;
 import org.rafterbook.ui.action.Errors;
@@ -70,6 +72,7 @@ public final class HallModel {
     private final ObjectProperty<@Nullable String> leaveOut = new SimpleObjectProperty<>(this, "leaveOut");
     private final Map<String, Watch> clocks = new HashMap<>();
     private final Set<String> failedLaunches = new HashSet<>();
+    private @Nullable Subscription following;
     private boolean loaded;
 
     /** Holds what was read, nothing before the first reading. */
@@ -140,6 +143,24 @@ public final class HallModel {
 
     public Instant now() {
         return clock.instant();
+    }
+
+    /** Follows what other places enter and take back, until {@link #detach}. */
+    public void attach(Executor fx) {
+        detach();
+        following = desk.book().onChange(() -> fx.execute(() -> {
+            if (!entries.busy()) {
+                load();
+            }
+        }));
+        load();
+    }
+
+    public void detach() {
+        if (following != null) {
+            following.cancel();
+            following = null;
+        }
     }
 
     /** Reads everything again. */

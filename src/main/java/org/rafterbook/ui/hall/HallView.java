@@ -9,6 +9,7 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import javafx.animation.AnimationTimer;
+import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.FXCollections;
@@ -184,12 +185,13 @@ public final class HallView implements Place {
 
     @Override
     public void shown() {
-        model.load();
+        model.attach(Platform::runLater);
         timer.start();
     }
 
     @Override
     public void hidden() {
         timer.stop();
+        model.detach();
     }
 }
