@@ -14,8 +14,6 @@ import org.slf4j.LoggerFactory;
  */
 public final class Errors implements Thread.UncaughtExceptionHandler {
 
-    private static final Logger LOG = LoggerFactory.getLogger(Errors.class);
-
     private final ReadOnlyObjectWrapper<@Nullable Problem> shown = new ReadOnlyObjectWrapper<>(this, "shown");
     private @Nullable String lastLogged;
 
@@ -55,15 +53,17 @@ public final class Errors implements Thread.UncaughtExceptionHandler {
     }
 
     private void log(Throwable failure) {
+        // fetched when first needed: a logger at the start would delay the first frame
+        Logger log = LoggerFactory.getLogger(Errors.class);
         if (failure instanceof UserError error) {
-            LOG.info(error.sentence(), error.getCause());
+            log.info(error.sentence(), error.getCause());
             return;
         }
         // a timer that fails at every frame says so once
         String same = failure + " at " + (failure.getStackTrace().length == 0 ? "" : failure.getStackTrace()[0]);
         if (!Objects.equals(same, lastLogged)) {
             lastLogged = same;
-            LOG.error("Not caught before it reached the window", failure);
+            log.error("Not caught before it reached the window", failure);
         }
     }
 }

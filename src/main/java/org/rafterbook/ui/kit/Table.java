@@ -56,7 +56,7 @@ public final class Table<R> extends EmRegion {
     /** Higher rows, for cells of two lines. */
     public Table<R> rowHeight(double em) {
         rowEm = em;
-        view.setStyle("-fx-fixed-cell-size: " + em + "em;");
+        view.setFixedCellSize(rowPx());
         return this;
     }
 
@@ -187,6 +187,12 @@ public final class Table<R> extends EmRegion {
     @Override
     protected double computePrefWidth(double height) {
         return columns.stream().mapToDouble(column -> column.widthEm).sum() * em();
+    }
+
+    @Override
+    protected void restyled() {
+        view.setFixedCellSize(rowPx());
+        super.restyled();
     }
 
     private double rowPx() {

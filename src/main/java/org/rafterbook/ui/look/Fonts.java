@@ -23,6 +23,10 @@ public final class Fonts {
         return family;
     }
 
+    static boolean standIn() {
+        return family().equals(STAND_IN);
+    }
+
     private static boolean load(String file) {
         try (InputStream in = Fonts.class.getResourceAsStream("fonts/" + file)) {
             return in != null && Font.loadFont(in, TextSize.EM_PX) != null;

@@ -12,6 +12,7 @@ import javafx.scene.Scene;
 public final class Look {
 
     private static final String NO_CAPS = "no-caps";
+    private static final String STAND_IN_FONT = "stand-in-font";
 
     private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(this, "theme", Theme.LIGHT);
     private final ObjectProperty<TextSize> textSize = new SimpleObjectProperty<>(this, "textSize", TextSize.NORMAL);
@@ -56,6 +57,15 @@ public final class Look {
     public static void dress(Scene scene, Theme theme, TextSize size) {
         scene.setFill(theme.tokens().of(Token.DESK));
         scene.getStylesheets().setAll(List.of(Theme.resource("common.css"), theme.stylesheet()));
-        scene.getRoot().setStyle("-fx-font-family: \"" + Fonts.family() + "\"; -fx-font-size: " + size.emPx() + "px;");
+        // style classes, not an inline style: that would load JavaFX's parser at the start
+        ObservableList<String> classes = scene.getRoot().getStyleClass();
+        for (TextSize each : TextSize.values()) {
+            classes.remove(each.styleClass());
+        }
+        classes.add(size.styleClass());
+        classes.remove(STAND_IN_FONT);
+        if (Fonts.standIn()) {
+            classes.add(STAND_IN_FONT);
+        }
     }
 }

@@ -24,6 +24,10 @@ public enum TextSize {
         return EM_PX * percent / 100;
     }
 
+    String styleClass() {
+        return "text-" + percent;
+    }
+
     public String label() {
         return percent + " %";
     }

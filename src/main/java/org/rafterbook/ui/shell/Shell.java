@@ -79,6 +79,8 @@ public final class Shell extends StackPane {
         sceneProperty().subscribe(scene -> {
             if (scene != null) {
                 router.listen(scene);
+                // neither the rail nor a text field has the focus before the user goes there
+                content.requestFocus();
             }
         });
     }
@@ -124,6 +126,7 @@ public final class Shell extends StackPane {
         content.getChildren().setAll(itsContent);
         next.keys().addListener(keysChanged);
         showKeys();
+        content.requestFocus();
         next.shown();
     }
 
