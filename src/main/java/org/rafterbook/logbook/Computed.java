@@ -17,7 +17,7 @@ final class Computed {
                 engine);
     }
 
-    static void keep(Sql sql, String kind, String digest, String engine, String json) {
+    static boolean keep(Sql sql, String kind, String digest, String engine, String json) {
         sql.run("DELETE FROM computed WHERE kind = ? AND digest = ?", kind, digest);
         sql.run(
                 "INSERT INTO computed (kind, digest, engine, value, made_at) VALUES (?, ?, ?, ?, ?)",
@@ -26,5 +26,6 @@ final class Computed {
                 engine,
                 json,
                 Codec.text(Instant.now()));
+        return true;
     }
 }

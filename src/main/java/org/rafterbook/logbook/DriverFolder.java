@@ -1,14 +1,18 @@
 package org.rafterbook.logbook;
 
 import java.io.IOException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Locale;
 
 /** Where the SQLite driver unpacks its library: the program's own folder, since a machine may forbid to run what lies in /tmp. */
 final class DriverFolder {
 
     private static final String PROPERTY = "org.sqlite.tmpdir";
+    private static final Duration A_WHILE = Duration.ofDays(1);
 
     private DriverFolder() {}
 
@@ -18,10 +22,31 @@ final class DriverFolder {
             return;
         }
         try {
-            System.setProperty(PROPERTY, Files.createDirectories(own()).toString());
+            Path own = Files.createDirectories(own());
+            System.setProperty(PROPERTY, own.toString());
+            tidy(own, Instant.now().minus(A_WHILE));
         } catch (IOException e) {
             // A home that cannot be written to: the machine's own folder has to do.
             System.setProperty(PROPERTY, System.getProperty("java.io.tmpdir"));
+        }
+    }
+
+    /** Removes what killed programs left behind. What is old enough has long been loaded, or belongs to nobody. */
+    static void tidy(Path folder, Instant before) throws IOException {
+        try (DirectoryStream<Path> unpacked = Files.newDirectoryStream(folder, "sqlite-*")) {
+            for (Path each : unpacked) {
+                if (Files.getLastModifiedTime(each).toInstant().isBefore(before)) {
+                    remove(each);
+                }
+            }
+        }
+    }
+
+    private static void remove(Path file) {
+        try {
+            Files.deleteIfExists(file);
+        } catch (IOException e) {
+            // Still loaded by a program on a system that keeps such files: another time.
         }
     }
 

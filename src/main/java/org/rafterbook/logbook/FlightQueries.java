@@ -92,15 +92,18 @@ public final class FlightQueries {
         parameters.addAll(patterns);
         String ofModel = "";
         if (modelId != null) {
-            ofModel = " AND f.rigging_id IN (SELECT id FROM rigging WHERE model_id = ?)";
+            ofModel = " AND n.rigging_id IN (SELECT id FROM rigging WHERE model_id = ?)";
             parameters.add(modelId);
         }
         parameters.add((long) limit);
+        // Which flights, and only then all they point to: most of those found may be beyond the limit.
         return lines(
-                " AND f.id IN (SELECT id FROM flight WHERE " + found
+                " AND f.id IN (SELECT n.id FROM flight n JOIN session d ON d.id = n.session_id WHERE n.gone_at IS NULL"
+                        + " AND n.id IN (SELECT id FROM flight WHERE " + found
                         + " UNION SELECT flight_id FROM flight_event WHERE gone_at IS NULL AND " + found + ")"
                         + ofModel
-                        + " ORDER BY s.local_date DESC, s.id DESC, f.ordinal DESC, f.id DESC LIMIT ?",
+                        + " ORDER BY d.local_date DESC, d.id DESC, n.ordinal DESC, n.id DESC LIMIT ?)"
+                        + " ORDER BY s.local_date DESC, s.id DESC, f.ordinal DESC, f.id DESC",
                 parameters.toArray());
     }
 

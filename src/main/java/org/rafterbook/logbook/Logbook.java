@@ -126,13 +126,17 @@ public final class Logbook implements AutoCloseable {
         return () -> listeners.remove(listener);
     }
 
-    /** Keeps what was computed (JSON), in the place of what older versions of the engine computed from this input. */
+    /**
+     * Keeps what was computed (JSON), in the place of what older versions of the engine computed from this input. Where
+     * that cannot be done it will be computed again.
+     */
     public void keepComputed(String kind, String digest, String engine, String json) {
         if (writer != null) {
-            writer.entry(sql -> {
-                Computed.keep(sql, kind, digest, engine, json);
-                return true;
-            });
+            try {
+                writer.entry(sql -> Computed.keep(sql, kind, digest, engine, json));
+            } catch (UserError e) {
+                LOG.warn("What was computed is not kept.", e);
+            }
         }
     }
 

@@ -73,6 +73,9 @@ final class LogbookFile {
     /** The connection to write by, its tables at the newest edition. */
     Sql writer() {
         mustBeALogbook();
+        if (!Files.isWritable(path)) {
+            throw UserError.couldNot("The logbook " + path + " cannot be written to: the file is read-only.", null);
+        }
         int edition = edition(() -> Connections.reader(path));
         if (edition < migrations.edition()) {
             migrations.bringUpToDate(path, edition);
@@ -80,10 +83,7 @@ final class LogbookFile {
         Sql sql = named(() -> Connections.writer(path));
         try {
             // A file that cannot be written to would show only at the first entry.
-            sql.entry(nothing -> {
-                mustBeComplete(sql);
-                return nothing;
-            });
+            sql.entry(LogbookFile::mustBeComplete);
             return sql;
         } catch (UserError e) {
             sql.close();
@@ -105,11 +105,11 @@ final class LogbookFile {
         return readers;
     }
 
-    /** Where nothing can be written, SQLite can make no files beside the logbook. */
+    /** Where the folder is read-only SQLite can make no files beside the logbook; where the file is, it leaves them there. */
     private Sql reader() {
         Path folder = path.getParent();
-        boolean fixed = folder != null && !Files.isWritable(folder) && !hasUnsettledEntries();
-        return fixed ? Connections.untouching(path) : Connections.reader(path);
+        boolean writable = Files.isWritable(path) && folder != null && Files.isWritable(folder);
+        return !writable && !hasUnsettledEntries() ? Connections.untouching(path) : Connections.reader(path);
     }
 
     private void mustBeALogbook() {
@@ -155,7 +155,7 @@ final class LogbookFile {
         }
     }
 
-    private static void mustBeComplete(Sql sql) {
+    private static boolean mustBeComplete(Sql sql) {
         String names = Json.array(Tables.names());
         long there = sql.number(
                 "SELECT count(*) FROM sqlite_schema WHERE type = 'table' AND name IN (SELECT value FROM json_each(?))",
@@ -163,6 +163,9 @@ final class LogbookFile {
         if (there < Tables.names().size()) {
             throw UserError.couldNot(Failures.DAMAGED, null);
         }
+        // Meets no row, but only where a write is allowed: beginning an entry would not tell.
+        sql.run("DELETE FROM preference WHERE id IS NULL");
+        return true;
     }
 
     private boolean hasUnsettledEntries() {

@@ -187,6 +187,22 @@ class OpeningTest {
     }
 
     @Test
+    void aReaderThatOutlivesTheWindowLosesNothingAndLeavesNothingBehind() {
+        Logbook window = Logbook.open(file, Mode.CREATE);
+        window.enter("Venue", w -> w.insert(Samples.venue("Hall")));
+        try (Logbook reading = Logbook.open(file, Mode.READ_ONLY)) {
+            assertThat(list(reading, r -> r.all(Venue.class))).hasSize(1);
+            window.enter("Venue", w -> w.insert(Samples.venue("Hall 2")));
+            window.close();
+            assertThat(list(reading, r -> r.all(Venue.class))).hasSize(2);
+        }
+        assertThat(folder.toFile().list()).containsExactly("season.rafterbook");
+        try (Logbook again = Logbook.open(file, Mode.EXISTING)) {
+            assertThat(list(again, r -> r.all(Venue.class))).hasSize(2);
+        }
+    }
+
+    @Test
     void aSecondProgramIsRefusedToo() throws Exception {
         try (Logbook first = Logbook.open(file, Mode.CREATE)) {
             OtherProgram other = OtherProgram.start("open", file.toString());
@@ -233,8 +249,11 @@ class OpeningTest {
         make();
         Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("r--r--r--"));
         assumeFalse(Files.isWritable(file), "this user may write everywhere");
-        refused(Mode.EXISTING, file + ": The logbook's file is read-only: nothing was written.");
-        Logbook.open(file, Mode.READ_ONLY).close();
+        refused(Mode.EXISTING, "The logbook " + file + " cannot be written to: the file is read-only.");
+        try (Logbook logbook = Logbook.open(file, Mode.READ_ONLY)) {
+            assertThat(list(logbook, r -> r.all(Venue.class))).isEmpty();
+        }
+        assertThat(folder.toFile().list()).containsExactly("season.rafterbook");
     }
 
     @Test

@@ -27,6 +27,8 @@ final class OtherProgram {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1",
+                // A killed one leaves the driver's library behind, which then goes with the test's folder.
+                "-Dorg.sqlite.tmpdir=" + Path.of(arguments[1]).getParent(),
                 "-cp",
                 classPath,
                 OtherProgram.class.getName()));

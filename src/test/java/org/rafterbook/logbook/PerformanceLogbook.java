@@ -36,7 +36,8 @@ import org.rafterbook.power.WindReading;
 /**
  * Makes a logbook of many flights for benchmarks: {@code PerformanceLogbook FILE FLIGHTS [LAST-DAY]}. Sessions of twenty
  * flights go back from the last day, two a week in winter; five models at a time fly five seasons, about a thousand
- * flights each, with a new rigging every five flights. The same numbers give the same flights.
+ * flights each, with a new rigging every five flights. The same numbers give the same flights. Run by {@code mvn -q test-compile exec:java -Dexec.classpathScope=test
+ * -Dexec.mainClass=org.rafterbook.logbook.PerformanceLogbook -Dexec.args="FILE FLIGHTS"}.
  */
 public final class PerformanceLogbook {
 
