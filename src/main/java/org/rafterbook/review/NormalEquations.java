@@ -18,7 +18,9 @@ final class NormalEquations {
     private final double[] factor;
 
     private final double[] cross;
+    private final double[] weights;
     private final double[] diagonal;
+    private final double[] pulls;
     private final double[] rightColumns;
     private final double[] rightGroups;
 
@@ -28,7 +30,9 @@ final class NormalEquations {
         groups = rows.groups;
         factor = new double[columns * (columns + 1) / 2];
         cross = new double[groups * columns];
+        weights = new double[groups];
         diagonal = new double[groups];
+        pulls = new double[columns];
         rightColumns = new double[columns];
         rightGroups = new double[groups];
     }
@@ -46,17 +50,23 @@ final class NormalEquations {
     void set(double[] weight, double[] y, double variance, double[] precision, double[] mean, double groupPrecision) {
         Arrays.fill(factor, 0);
         Arrays.fill(cross, 0);
-        Arrays.fill(diagonal, groupPrecision);
+        Arrays.fill(weights, 0);
         Arrays.fill(rightGroups, 0);
         for (int j = 0; j < columns; j++) {
             factor[SparseRows.packed(j, j)] = precision[j];
             rightColumns[j] = precision[j] * mean[j];
         }
         addRows(weight, y, 1 / variance);
-        eliminateGroups();
+        for (int g = 0; g < groups; g++) {
+            diagonal[g] = groupPrecision + weights[g];
+            if (diagonal[g] > 0) {
+                addGroup(g);
+            }
+        }
         factorise();
     }
 
+    /** Adds what rows have of their own. */
     private void addRows(double[] weight, double[] y, double scale) {
         int[] column = rows.column;
         double[] value = rows.value;
@@ -67,7 +77,7 @@ final class NormalEquations {
             double wy = w * y[i];
             int g = rows.group[i];
             int offset = g * columns;
-            diagonal[g] += w;
+            weights[g] += w;
             rightGroups[g] += wy;
             for (int k = rows.start[i]; k < rows.start[i + 1]; k++) {
                 int c = column[k];
@@ -80,21 +90,34 @@ final class NormalEquations {
         }
     }
 
-    private void eliminateGroups() {
-        for (int g = 0; g < groups; g++) {
-            if (diagonal[g] == 0) {
-                continue;
+    /** Adds what a group's rows share and eliminates the group's column. */
+    private void addGroup(int g) {
+        int[] used = rows.columnsOfGroup[g];
+        double[] shared = rows.shared[g];
+        int offset = g * columns;
+        double inverse = 1 / diagonal[g];
+        double left = 1 - weights[g] * inverse;
+        double[] pull = pulls;
+        for (int a = 0; a < used.length; a++) {
+            int i = used[a];
+            if (shared[a] == 0) {
+                pull[a] = -cross[offset + i] * inverse;
+            } else {
+                cross[offset + i] = shared[a] * weights[g];
+                pull[a] = shared[a] * left;
             }
-            int[] used = rows.columnsOfGroup[g];
-            int offset = g * columns;
-            double inverse = 1 / diagonal[g];
-            for (int a = 0; a < used.length; a++) {
-                int i = used[a];
-                double scaled = cross[offset + i] * inverse;
-                rightColumns[i] -= scaled * rightGroups[g];
-                int row = SparseRows.packed(i, 0);
+            rightColumns[i] += shared[a] * rightGroups[g] - cross[offset + i] * inverse * rightGroups[g];
+        }
+        for (int a = 0; a < used.length; a++) {
+            int row = SparseRows.packed(used[a], 0);
+            double own = cross[offset + used[a]];
+            if (shared[a] != 0) {
                 for (int b = 0; b <= a; b++) {
-                    factor[row + used[b]] -= scaled * cross[offset + used[b]];
+                    factor[row + used[b]] += pull[a] * cross[offset + used[b]];
+                }
+            } else {
+                for (int b = 0; b <= a; b++) {
+                    factor[row + used[b]] += pull[b] * own;
                 }
             }
         }

@@ -9,6 +9,8 @@ import org.hipparchus.random.Well19937c;
 final class RandomStream {
 
     private static final double TO_UNIT = 0x1.0p-53;
+    private static final double WORD_TO_SIDES = 0x1.0p-31;
+    private static final double WORD_TO_UNIT = 0x1.0p-32;
 
     private final Well19937c words;
     private double kept;
@@ -24,15 +26,18 @@ final class RandomStream {
         return (bits + 0.5) * TO_UNIT;
     }
 
-    /** Standard normal, by Marsaglia's polar method (from memory of Marsaglia and Bray 1964). */
+    /**
+     * Standard normal, by Marsaglia's polar method (from memory of Marsaglia and Bray 1964). One word of 32 bits for each
+     * side of the square is fine enough and halves the time.
+     */
     double normal() {
         if (hasKept) {
             hasKept = false;
             return kept;
         }
         while (true) {
-            double u = 2 * uniform() - 1;
-            double v = 2 * uniform() - 1;
+            double u = (words.nextInt() + 0.5) * WORD_TO_SIDES;
+            double v = (words.nextInt() + 0.5) * WORD_TO_SIDES;
             double q = u * u + v * v;
             if (q < 1 && q > 0) {
                 double factor = Math.sqrt(-2 * StrictMath.log(q) / q);
@@ -59,7 +64,7 @@ final class RandomStream {
                 continue;
             }
             double v = root * root * root;
-            double u = uniform();
+            double u = (words.nextInt() + 0.5) * WORD_TO_UNIT + 0.5;
             double squared = x * x;
             if (u < 1 - 0.0331 * squared * squared
                     || StrictMath.log(u) < 0.5 * squared + d * (1 - v + StrictMath.log(v))) {

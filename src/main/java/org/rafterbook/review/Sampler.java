@@ -26,6 +26,7 @@ final class Sampler {
     private final NormalEquations equations;
     private final double[] response;
     private final double[] weight;
+    private final double[] fit;
     private final double[] residual;
     private final double[] precision;
     private final double[] theta;
@@ -43,6 +44,7 @@ final class Sampler {
         equations = new NormalEquations(rows);
         response = new double[rows.size];
         weight = new double[rows.size];
+        fit = new double[rows.size];
         residual = new double[rows.size];
         precision = new double[rows.columns];
         theta = new double[rows.columns];
@@ -79,6 +81,7 @@ final class Sampler {
         }
         Arrays.fill(weight, 1);
         theta[0] = sum / rows.size;
+        rows.multiply(theta, group, fit);
         if (model.sigma().isFixed()) {
             sigmaSquared = square(model.sigma().scale());
         }
@@ -122,8 +125,9 @@ final class Sampler {
         model.precision(tauSquared, precision);
         equations.set(weight, response, sigmaSquared, precision, model.priorMean(), 1 / betweenSquared);
         equations.draw(random, theta, group);
+        rows.multiply(theta, group, fit);
         for (int i = 0; i < rows.size; i++) {
-            residual[i] = response[i] - fit(i);
+            residual[i] = response[i] - fit[i];
         }
         drawWeights();
         drawSigma();
@@ -131,18 +135,13 @@ final class Sampler {
         drawTau();
     }
 
-    private double fit(int row) {
-        return rows.dot(row, theta) + group[rows.group[row]];
-    }
-
     private void drawResponses() {
         for (int i = 0; i < rows.size; i++) {
             double low = model.low()[i];
             double high = model.high()[i];
             if (low < high) {
-                double fit = fit(i);
                 double sd = Math.sqrt(sigmaSquared / weight[i]);
-                response[i] = fit + sd * random.normalBetween((low - fit) / sd, (high - fit) / sd);
+                response[i] = fit[i] + sd * random.normalBetween((low - fit[i]) / sd, (high - fit[i]) / sd);
             }
         }
     }

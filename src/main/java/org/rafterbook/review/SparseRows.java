@@ -1,12 +1,11 @@
 package org.rafterbook.review;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
+import java.util.stream.IntStream;
 
 /**
- * A design matrix by its few entries: each row belongs to exactly one group (its session) and has some entries in the
- * other columns.
+ * A design matrix by its few entries: each row belongs to exactly one group (its session); columns in which all rows of a
+ * group agree are kept once for the group, the other entries row by row.
  */
 final class SparseRows {
 
@@ -15,12 +14,12 @@ final class SparseRows {
     final int size;
     /** Group of each row. */
     final int[] group;
-    /** Where each row's entries begin in {@code column} and {@code value}. */
+    /** Where each row's own entries begin in {@code column} and {@code value}. */
     final int[] start;
 
     final int[] column;
     final double[] value;
-    /** Where each row's products of two entries begin in {@code target} and {@code product}. */
+    /** Where each row's products of two own entries begin in {@code target} and {@code product}. */
     final int[] pairStart;
     /** Place of a product in the packed lower triangle. */
     final int[] target;
@@ -28,11 +27,13 @@ final class SparseRows {
     final double[] product;
     /** Columns in which a group's rows have entries, ascending. */
     final int[][] columnsOfGroup;
+    /** Beside {@code columnsOfGroup}: what all rows of the group have there, 0 where they differ. */
+    final double[][] shared;
 
     /**
      * Packs rows.
      *
-     * @param dense one array a row, zeros left out
+     * @param dense one array a row
      * @param group group of each row, from 0
      */
     SparseRows(double[][] dense, int columns, int[] group, int groups) {
@@ -40,13 +41,21 @@ final class SparseRows {
         this.groups = groups;
         this.group = group.clone();
         size = dense.length;
+        double[][] own = new double[size][];
+        columnsOfGroup = new int[groups][];
+        shared = new double[groups][];
+        for (int g = 0; g < groups; g++) {
+            int number = g;
+            share(
+                    dense,
+                    IntStream.range(0, size).filter(i -> group[i] == number).toArray(),
+                    g,
+                    own);
+        }
         start = new int[size + 1];
         pairStart = new int[size + 1];
         for (int i = 0; i < size; i++) {
-            int entries = 0;
-            for (double v : dense[i]) {
-                entries += v == 0 ? 0 : 1;
-            }
+            int entries = (int) Arrays.stream(own[i]).filter(v -> v != 0).count();
             start[i + 1] = start[i] + entries;
             pairStart[i + 1] = pairStart[i] + entries * (entries + 1) / 2;
         }
@@ -55,9 +64,29 @@ final class SparseRows {
         target = new int[pairStart[size]];
         product = new double[pairStart[size]];
         for (int i = 0; i < size; i++) {
-            fill(dense[i], start[i], pairStart[i]);
+            fill(own[i], start[i], pairStart[i]);
         }
-        columnsOfGroup = columnsOfGroups();
+    }
+
+    /** Takes out of a group's rows what they share. */
+    private void share(double[][] dense, int[] members, int g, double[][] own) {
+        for (int i : members) {
+            own[i] = dense[i].clone();
+        }
+        columnsOfGroup[g] = IntStream.range(0, columns)
+                .filter(j -> Arrays.stream(members).anyMatch(i -> dense[i][j] != 0))
+                .toArray();
+        shared[g] = new double[columnsOfGroup[g].length];
+        for (int k = 0; k < shared[g].length; k++) {
+            int j = columnsOfGroup[g][k];
+            double first = dense[members[0]][j];
+            if (Arrays.stream(members).allMatch(i -> dense[i][j] == first)) {
+                shared[g][k] = first;
+                for (int i : members) {
+                    own[i][j] = 0;
+                }
+            }
+        }
     }
 
     private void fill(double[] row, int firstEntry, int firstPair) {
@@ -75,34 +104,23 @@ final class SparseRows {
         }
     }
 
-    private int[][] columnsOfGroups() {
-        boolean[][] used = new boolean[groups][columns];
+    /** Each row's entries times these coefficients, plus its group's own level. */
+    void multiply(double[] coefficients, double[] groupLevels, double[] out) {
+        double[] common = new double[groups];
+        for (int g = 0; g < groups; g++) {
+            double sum = groupLevels[g];
+            for (int k = 0; k < shared[g].length; k++) {
+                sum += shared[g][k] * coefficients[columnsOfGroup[g][k]];
+            }
+            common[g] = sum;
+        }
         for (int i = 0; i < size; i++) {
+            double sum = common[group[i]];
             for (int k = start[i]; k < start[i + 1]; k++) {
-                used[group[i]][column[k]] = true;
+                sum += value[k] * coefficients[column[k]];
             }
+            out[i] = sum;
         }
-        List<int[]> lists = new ArrayList<>();
-        for (boolean[] row : used) {
-            int[] list = new int[columns];
-            int n = 0;
-            for (int j = 0; j < columns; j++) {
-                if (row[j]) {
-                    list[n++] = j;
-                }
-            }
-            lists.add(Arrays.copyOf(list, n));
-        }
-        return lists.toArray(int[][]::new);
-    }
-
-    /** A row's entries times these coefficients, without its group's own. */
-    double dot(int row, double[] coefficients) {
-        double sum = 0;
-        for (int k = start[row]; k < start[row + 1]; k++) {
-            sum += value[k] * coefficients[column[k]];
-        }
-        return sum;
     }
 
     /** Place of row i, column j (j not above i) in a packed lower triangle. */
