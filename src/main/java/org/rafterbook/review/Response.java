@@ -116,9 +116,10 @@ public record Response(
         return Figures.value(value, resolution());
     }
 
+    /** No finer than the curve's places, nor than half a step of the setting. */
     private double resolution() {
-        return Figures.decade(
-                (curve.get(curve.size() - 1).value() - curve.get(0).value()) / (curve.size() - 1));
+        double grid = (curve.get(curve.size() - 1).value() - curve.get(0).value()) / (curve.size() - 1);
+        return Figures.decade(axis.step() == null ? grid : Math.max(grid, axis.step() / 2));
     }
 
     private String unit() {

@@ -57,9 +57,7 @@ public record SeasonPlans(
         for (int k = 0; k < keys.size(); k++) {
             progress.report((double) k / (keys.size() + 1));
             SettingInfo setting = input.setting(keys.get(k));
-            Answer<Response> response = fit == null
-                    ? Answer.cannotTell(NO_ESTIMATE)
-                    : Responses.of(setting, new CorrectedFlights(fit).along(setting.key()));
+            Answer<Response> response = along(setting, input, fit);
             responses.put(setting.key(), response);
             if (response instanceof Answer.Known<Response> known) {
                 suggestions.add(known.value().next());
@@ -78,6 +76,18 @@ public record SeasonPlans(
                 proposals,
                 new BackChoices(input, wishes.now()).of(wishes.markedGood(), fit),
                 advice(answer.season(), wishes));
+    }
+
+    private static Answer<Response> along(SettingInfo setting, ReviewInput input, @Nullable SeasonFit fit) {
+        if (fit == null) {
+            return Answer.cannotTell(NO_ESTIMATE);
+        }
+        List<ResponsePoint> points = new CorrectedFlights(fit).along(setting.key());
+        boolean words = input.flights().stream().anyMatch(f -> f.settings().containsKey(setting.key()));
+        return points.isEmpty() && words
+                ? Answer.cannotTell(
+                        "The values of " + setting.label() + " are words; a curve needs three that are numbers.")
+                : Responses.of(setting, points);
     }
 
     private static List<String> advice(@Nullable SeasonFigures season, PlanWishes wishes) {

@@ -64,10 +64,10 @@ public record TrialProposal(
             case UNCLEAR -> "So far there is no clear answer.";
             case TO_BE_CONFIRMED -> "What was claimed has not been flown again on a later day.";
         };
-        String more = larger.perSide() <= forecast.perSide()
+        String narrowed = Percent.plain(Percent.of(larger.halfWidth()));
+        String more = narrowed.equals(Percent.plain(Percent.of(forecast.halfWidth())))
                 ? ""
-                : " " + larger.perSide() + " + " + larger.perSide() + " would bring it to ± "
-                        + Percent.plain(Percent.of(larger.halfWidth())) + ".";
+                : " " + larger.perSide() + " + " + larger.perSide() + " would bring it to ± " + narrowed + ".";
         return List.of(title(), why, forecast.sentence() + more);
     }
 }

@@ -2,6 +2,7 @@ package org.rafterbook.review;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,7 +49,16 @@ final class TrialProposals {
         }
         List<TrialProposal> sorted = new ArrayList<>(proposals.values());
         sorted.sort(Comparator.comparingDouble(p -> -p.forecast().worth()));
+        // Parting one setting from those it moved with parts them from it: that is one trial.
+        Set<Set<String>> parted = new HashSet<>();
+        sorted.removeIf(p -> p.open() == Open.MOVED_TOGETHER && !parted.add(together(p)));
         return List.copyOf(sorted);
+    }
+
+    private static Set<String> together(TrialProposal proposal) {
+        Set<String> labels = new HashSet<>(proposal.keep());
+        labels.add(proposal.setting().label());
+        return labels;
     }
 
     private static void add(Map<List<Object>, TrialProposal> proposals, TrialProposal proposal) {
