@@ -18,6 +18,8 @@ public final class Book implements AutoCloseable {
     private final Corrections corrections;
     private final Sheets sheets;
     private final Margins margins;
+    private final Imports imports;
+    private final Exports exports;
 
     private Book(Logbook logbook, Clock clock) {
         this.logbook = logbook;
@@ -26,6 +28,8 @@ public final class Book implements AutoCloseable {
         this.corrections = new Corrections(logbook, clock);
         this.sheets = new Sheets(logbook, clock, riggings);
         this.margins = new Margins(logbook);
+        this.imports = new Imports(logbook, clock, riggings, sheets);
+        this.exports = new Exports(logbook);
     }
 
     /** Opens a logbook; every failure is a sentence and harms nothing. */
@@ -61,6 +65,14 @@ public final class Book implements AutoCloseable {
 
     public Margins margins() {
         return margins;
+    }
+
+    public Imports imports() {
+        return imports;
+    }
+
+    public Exports exports() {
+        return exports;
     }
 
     /** What undo would take back, in words; null where there is nothing. */
