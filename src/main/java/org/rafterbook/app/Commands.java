@@ -14,6 +14,9 @@ import picocli.CommandLine.Command;
             AirCommand.class,
             MotorCommand.class,
             ReviewCommand.class,
+            FlightsCommand.class,
+            ImportCommand.class,
+            ExportCommand.class,
             CheckCommand.class,
             BackupCommand.class
         })

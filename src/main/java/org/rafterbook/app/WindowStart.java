@@ -48,11 +48,10 @@ final class WindowStart {
     private static int asText() {
         System.out.println("There is no display here, so the review is printed instead of a window.");
         Path file = LogbookPlace.file();
-        if (!Files.exists(file)) {
-            System.out.println("There is no logbook yet at " + file + ".");
-            return 0;
-        }
-        try (Book book = Book.open(file, Mode.READ_ONLY, Clock.systemUTC())) {
+        boolean own = Files.exists(file);
+        System.out.println(
+                own ? "Logbook " + file : "There is no logbook yet at " + file + "; this is the demo season.");
+        try (Book book = own ? Book.open(file, Mode.READ_ONLY, Clock.systemUTC()) : LogbookChoice.demo()) {
             System.out.println(ReviewAnswerText.text(ReviewCommand.answers(book, null)));
         }
         return 0;

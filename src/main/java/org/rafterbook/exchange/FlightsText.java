@@ -2,7 +2,9 @@ package org.rafterbook.exchange;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.units.MachineNumber;
@@ -45,6 +47,38 @@ public final class FlightsText {
             lines.add(line);
         }
         return CsvText.of(lines);
+    }
+
+    /** One flight as the standard columns name it: numbers in the columns' units, words, null for what is empty. */
+    public static Map<String, @Nullable Object> cells(FlightRow row, List<String> settings) {
+        Map<String, @Nullable Object> cells = new LinkedHashMap<>();
+        for (FlightField field : FlightField.values()) {
+            if (field.standard()) {
+                Object value = value(field, row);
+                Unit unit = field.unit();
+                cells.put(
+                        field.heading(),
+                        value instanceof Double si
+                                ? (Object) Double.valueOf(unit == null ? si : unit.fromSi(si))
+                                : value instanceof Integer || value == null ? value : text(field, row));
+            }
+        }
+        for (String setting : settings) {
+            cells.put(ColumnRule.SETTING + setting, number(row.settings().get(setting)));
+        }
+        return cells;
+    }
+
+    /** A cell as a number where it is one, else as the word it is. */
+    private static @Nullable Object number(@Nullable String cell) {
+        if (cell == null) {
+            return null;
+        }
+        try {
+            return Double.valueOf(cell);
+        } catch (NumberFormatException e) {
+            return cell;
+        }
     }
 
     private static String text(FlightField field, FlightRow row) {

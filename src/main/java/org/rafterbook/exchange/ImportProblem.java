@@ -1,5 +1,7 @@
 package org.rafterbook.exchange;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,9 +14,24 @@ import org.jspecify.annotations.Nullable;
  */
 public record ImportProblem(String file, int line, @Nullable String column, String sentence) {
 
+    private static final Pattern PLACE = Pattern.compile("(.+?\\.\\w+)(?:, line (\\d+))?: (.+)", Pattern.DOTALL);
+
+    /** A problem whose sentence says already where it is: {@code t.csv, line 2: there are 3 cells.} */
+    public static ImportProblem spoken(String sentence) {
+        Matcher place = PLACE.matcher(sentence);
+        if (!place.matches()) {
+            return new ImportProblem("", 0, null, sentence);
+        }
+        int line = place.group(2) == null ? 0 : Integer.parseInt(place.group(2));
+        return new ImportProblem(place.group(1), line, null, place.group(3));
+    }
+
     /** The problem in one sentence with its place. */
     @Override
     public String toString() {
+        if (file.isEmpty()) {
+            return sentence;
+        }
         return file + (line > 0 ? ", line " + line : "") + (column == null ? "" : ", column '" + column + "'") + ": "
                 + sentence;
     }

@@ -6,7 +6,9 @@ import static org.rafterbook.exchange.SideTable.plain;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.exchange.SideRows.AirRow;
 import org.rafterbook.exchange.SideRows.BatchRow;
@@ -280,6 +282,18 @@ public final class SideTables {
             List.of(VENUES, MARKS, BATCHES, MOTORS, MODELS, SETTINGS, SESSIONS, AIR, LIMITS, WINDS, EVENTS, READINGS);
 
     private SideTables() {}
+
+    /**
+     * The form of a table: the one its file is named after, else the one all its headings belong to; empty where it is
+     * a table of flights or something else.
+     */
+    public static Optional<SideTable<?>> formOf(CsvTable table) {
+        String name = table.file().toLowerCase(Locale.ROOT);
+        return ALL.stream()
+                .filter(f -> name.equals(f.stem() + ".csv"))
+                .findFirst()
+                .or(() -> ALL.stream().filter(f -> f.fits(table)).findFirst());
+    }
 
     private static double orZero(@Nullable Double value) {
         return value == null ? 0 : value;

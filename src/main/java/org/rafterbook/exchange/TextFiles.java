@@ -15,16 +15,18 @@ import java.nio.file.Path;
 import org.rafterbook.units.UserError;
 
 /** Plain text files, UTF-8 with or without a byte order mark; every failure is a sentence. */
-final class TextFiles {
+public final class TextFiles {
 
     private TextFiles() {}
 
-    static String nameOf(Path file) {
+    /** The file's name without its folders. */
+    public static String nameOf(Path file) {
         Path name = file.getFileName();
         return name == null ? file.toString() : name.toString();
     }
 
-    static String read(Path file) {
+    /** The whole text; a failure is a UserError with a sentence. */
+    public static String read(Path file) {
         if (Files.isDirectory(file)) {
             throw UserError.badInput(file + " is a folder, not a file.");
         }
@@ -64,7 +66,8 @@ final class TextFiles {
         return out.toString();
     }
 
-    static void write(Path file, String text) {
+    /** Writes a file, over one that is there; a failure is a UserError with a sentence. */
+    public static void write(Path file, String text) {
         try {
             Files.writeString(file, text, StandardCharsets.UTF_8);
         } catch (IOException e) {

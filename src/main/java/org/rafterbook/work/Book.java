@@ -22,6 +22,8 @@ public final class Book implements AutoCloseable {
     private final BenchDesk bench;
     private final SeasonDesk season;
     private final MotorDesk motors;
+    private final Imports imports;
+    private final Exports exports;
 
     private Book(Logbook logbook, Clock clock) {
         this.logbook = logbook;
@@ -33,6 +35,8 @@ public final class Book implements AutoCloseable {
         this.bench = new BenchDesk(logbook, riggings, margins);
         this.season = new SeasonDesk(logbook, margins);
         this.motors = new MotorDesk(logbook);
+        this.imports = new Imports(logbook, clock, riggings, sheets);
+        this.exports = new Exports(logbook);
     }
 
     /** Opens a logbook; every failure is a sentence and harms nothing. */
@@ -112,6 +116,14 @@ public final class Book implements AutoCloseable {
             w.preference(name, value);
             return value;
         });
+    }
+
+    public Imports imports() {
+        return imports;
+    }
+
+    public Exports exports() {
+        return exports;
     }
 
     /** What undo would take back, in words; null where there is nothing. */

@@ -60,7 +60,7 @@ public final class Riggings {
     }
 
     /** Versions are counted v1, v2 ..., or with the model's own initial where that is a letter. */
-    private static String letterOf(String name) {
+    static String letterOf(String name) {
         char initial = Character.toLowerCase(name.charAt(0));
         return initial >= 'a' && initial <= 'z' ? String.valueOf(initial) : "v";
     }

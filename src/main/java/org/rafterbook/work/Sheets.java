@@ -61,11 +61,11 @@ public final class Sheets {
         Rigged taken = now.geometry() == null
                 ? underAllVersions(writer, model, geometry)
                 : riggings.set(writer, model, valuesOf(writer, now, geometry), geometry, "airframe sheet", null);
-        keepBalance(writer, taken, sheet.airframe());
+        keepBalance(writer, taken.model(), taken.version(), sheet.airframe());
         return taken;
     }
 
-    private static void dealSettings(Writer writer, Model model, Airframe geometry) {
+    static void dealSettings(Writer writer, Model model, Airframe geometry) {
         List<String> tied = new ArrayList<>();
         VersionBook.definitions(writer, model.id()).forEach(d -> tied.add(String.valueOf(d.path())));
         for (SheetSettings.Offer offer : SheetSettings.of(geometry)) {
@@ -94,7 +94,7 @@ public final class Sheets {
         return values;
     }
 
-    private static Rigged underAllVersions(Writer writer, Model model, Airframe geometry) {
+    static Rigged underAllVersions(Writer writer, Model model, Airframe geometry) {
         List<SettingDef> settings = VersionBook.definitions(writer, model.id());
         for (Version version : writer.where(Version.class, "modelId", model.id())) {
             Map<String, Setting> values = new HashMap<>();
@@ -115,7 +115,7 @@ public final class Sheets {
     }
 
     /** A balance on the sheet is a measurement of the version the sheet describes, with the sheet's motor on board. */
-    private void keepBalance(Writer writer, Rigged taken, Airframe sheet) {
+    void keepBalance(Writer writer, Model model, Version version, Airframe sheet) {
         Double balance = sheet.measuredBalanceM();
         if (balance == null) {
             return;
@@ -123,17 +123,15 @@ public final class Sheets {
         MotorPlace motor = sheet.motor();
         @Nullable Double motorKg = motor == null ? null : motor.massKg();
         @Nullable Double motorAft = motor == null ? null : motor.aftM();
-        boolean known = writer
-                .where(Weighing.class, "versionId", taken.version().id())
-                .stream()
+        boolean known = writer.where(Weighing.class, "versionId", version.id()).stream()
                 .anyMatch(x -> balance.equals(x.balanceM())
                         && Objects.equals(motorKg, x.motorKg())
                         && Objects.equals(motorAft, x.motorAftM()));
         if (!known) {
             writer.insert(new Weighing(
                     Logbook.newId(),
-                    taken.model().id(),
-                    taken.version().id(),
+                    model.id(),
+                    version.id(),
                     null,
                     balance,
                     motorKg,

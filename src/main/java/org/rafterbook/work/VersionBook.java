@@ -74,6 +74,21 @@ final class VersionBook {
      * @param geometry the model's geometry, on which the tied settings are set; null where it has none
      */
     Version findOrMake(Writer writer, Map<String, Setting> wanted, @Nullable Airframe geometry, boolean sketch) {
+        return findOrMake(writer, model.build(), wanted, geometry, sketch, null);
+    }
+
+    /**
+     * The version of another build with these settings, see above.
+     *
+     * @param number the number a new version takes where it is free, null for the next one
+     */
+    Version findOrMake(
+            Writer writer,
+            int build,
+            Map<String, Setting> wanted,
+            @Nullable Airframe geometry,
+            boolean sketch,
+            @Nullable Integer number) {
         Map<String, Setting> snapped = new HashMap<>();
         for (SettingDef def : settings) {
             Setting value = wanted.get(def.id());
@@ -82,18 +97,20 @@ final class VersionBook {
             }
         }
         Airframe set = geometry == null ? null : applied(settings, snapped, geometry);
-        String digest = VersionDigest.of(model.id(), model.build(), settings, snapped, set);
+        String digest = VersionDigest.of(model.id(), build, settings, snapped, set);
         Version known = byDigest.get(digest);
         if (known != null) {
             return known.sketch() && !sketch ? keep(writer.update(known.taken())) : known;
         }
+        int given = number != null && isFree(number) ? number : lastNumber + 1;
+        lastNumber = Math.max(lastNumber, given);
         Version made = writer.insert(new Version(
                 Logbook.newId(),
                 model.id(),
-                model.build(),
-                ++lastNumber,
+                build,
+                given,
                 digest,
-                set == null ? null : Geometry.write(model.name(), model.letter() + lastNumber, set),
+                set == null ? null : Geometry.write(model.name(), model.letter() + given, set),
                 false,
                 null,
                 null,
@@ -106,6 +123,10 @@ final class VersionBook {
         }
         values.put(made.id(), snapped);
         return keep(made);
+    }
+
+    private boolean isFree(int number) {
+        return byDigest.values().stream().noneMatch(v -> v.number() == number);
     }
 
     private Version keep(Version version) {

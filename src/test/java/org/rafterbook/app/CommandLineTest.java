@@ -18,8 +18,7 @@ import org.rafterbook.work.Book;
 
 class CommandLineTest {
 
-    private static final String SHEET =
-            """
+    private static final String SHEET = """
             {"rafterbook": "airframe sheet", "edition": 1, "model": "Teasel", "version": "a", "balance_mm": 70.0,
              "surfaces": [
               {"name": "wing", "role": "wing", "edge_aft_mm": 0, "span_mm": 420, "chord_mm": 110},
@@ -52,13 +51,11 @@ class CommandLineTest {
         assertThat(run("margin", sheet.toString(), "--json")).isZero();
         JsonNode answer = json().get(0);
         // row CF-14 of the check values: 85.97 mm, computed independently for this project
-        assertThat(answer.get("closed_form").get("neutral_point_mm").asDouble())
-                .isCloseTo(85.97, Offset.offset(0.05));
+        assertThat(answer.get("closed_form").get("neutral_point_mm").asDouble()).isCloseTo(85.97, Offset.offset(0.05));
         assertThat(answer.get("balance_mm").asDouble()).isEqualTo(70.0);
         assertThat(answer.get("area_mm2").asDouble()).isCloseTo(46200, Offset.offset(1e-6));
         assertThat(answer.get("margin_percent").asDouble())
-                .isCloseTo(
-                        (answer.get("neutral_point_mm").asDouble() - 70) / 1.1, Offset.offset(1e-9));
+                .isCloseTo((answer.get("neutral_point_mm").asDouble() - 70) / 1.1, Offset.offset(1e-9));
     }
 
     @Test

@@ -58,17 +58,17 @@ enum DemoModel {
                         "wing.incidence_deg=3",
                         "tail.incidence_deg=-0.25",
                         "ballast.mass_g=0.09",
-                        "rudder=3",
-                        "wash-in=1.5",
-                        "propeller=A",
-                        "left thrust=2");
+                        "Rudder=3",
+                        "Wash-in=1.5",
+                        "Propeller=A",
+                        "Left thrust=2");
             case MARRAM ->
                 settings(
                         "wing.edge_aft_mm=88",
                         "wing.incidence_deg=3.5",
                         "tail.incidence_deg=-0.5",
-                        "rudder=4",
-                        "wash-in=1");
+                        "Rudder=4",
+                        "Wash-in=1");
             case QUIRE ->
                 settings(
                         "upper.edge_aft_mm=108",
@@ -78,7 +78,7 @@ enum DemoModel {
                         "lower.incidence_deg=2",
                         "tail.incidence_deg=-0.5",
                         "ballast.mass_g=0.08",
-                        "rudder=2.5");
+                        "Rudder=2.5");
         };
     }
 
@@ -124,13 +124,13 @@ enum DemoModel {
                 + switch (this) {
                     case TEASEL ->
                         -0.12 * square(number(s, "wing.incidence_deg") - 2.5)
-                                - 0.035 * Math.abs(number(s, "rudder") - 3)
-                                - 0.03 * Math.abs(number(s, "wash-in") - 1.5)
-                                + (s.get("propeller").equals("A") ? 0 : -0.04)
-                                + 0.015 * (number(s, "left thrust") - 2);
+                                - 0.035 * Math.abs(number(s, "Rudder") - 3)
+                                - 0.03 * Math.abs(number(s, "Wash-in") - 1.5)
+                                + (s.get("Propeller").equals("A") ? 0 : -0.04)
+                                + 0.015 * (number(s, "Left thrust") - 2);
                     case MARRAM ->
-                        -0.03 * Math.max(0, number(s, "rudder") - 3)
-                                + 0.025 * (number(s, "wash-in") - 2)
+                        -0.03 * Math.max(0, number(s, "Rudder") - 3)
+                                + 0.025 * (number(s, "Wash-in") - 2)
                                 - 0.06 * Math.abs(number(s, "tail.incidence_deg") + 0.5);
                     case QUIRE ->
                         -0.16 * square(number(s, "upper.incidence_deg") - 2.75)

@@ -116,7 +116,7 @@ final class DemoSeason {
                         Unit.CELSIUS.fromSi(kept(air.temperatureK())),
                         density(air),
                         order,
-                        settings.getOrDefault("wash-in", "").equals("2") && todo.model() == DemoModel.TEASEL);
+                        settings.getOrDefault("Wash-in", "").equals("2") && todo.model() == DemoModel.TEASEL);
                 clock = special(flight, air, clock);
                 keep(flight, air);
                 clock = clock.plusSeconds(Math.round(kept(flight.seconds)));

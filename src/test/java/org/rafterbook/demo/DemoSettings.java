@@ -16,20 +16,20 @@ final class DemoSettings {
         return List.of(
                 row(teasel, "wing.edge_aft_mm", "Wing position", "mm", 1, 0.2, 90.0, 112.0, "P"),
                 row(teasel, "ballast.mass_g", "Ballast at the nose", "g", 0.01, 0.004, null, null, "B"),
-                row(teasel, "rudder", "Rudder to the left", "°", 0.5, 0.2, null, null, "R"),
-                row(teasel, "wash-in", "Wash-in, left tip", "°", 0.5, 0.2, null, null, "W"),
-                row(teasel, "left thrust", "Left thrust", "°", 0.5, 0.2, null, null, "L"),
+                row(teasel, "Rudder", null, "deg", 0.5, 0.2, null, null, "R"),
+                row(teasel, "Wash-in", null, "deg", 0.5, 0.2, null, null, "W"),
+                row(teasel, "Left thrust", null, "deg", 0.5, 0.2, null, null, "L"),
                 row(marram, "wing.edge_aft_mm", "Wing position", "mm", 1, 0.2, 76.0, 96.0, "P"),
-                row(marram, "rudder", "Rudder to the left", "°", 0.5, 0.2, null, null, "R"),
-                row(marram, "wash-in", "Wash-in, left tip", "°", 0.5, 0.2, null, null, "W"),
+                row(marram, "Rudder", null, "deg", 0.5, 0.2, null, null, "R"),
+                row(marram, "Wash-in", null, "deg", 0.5, 0.2, null, null, "W"),
                 row(quire, "ballast.mass_g", "Ballast at the nose", "g", 0.01, 0.004, null, null, "B"),
-                row(quire, "rudder", "Rudder to the left", "°", 0.5, 0.2, null, null, "R"));
+                row(quire, "Rudder", null, "deg", 0.5, 0.2, null, null, "R"));
     }
 
     private static SettingRow row(
             String model,
             String setting,
-            String label,
+            @Nullable String label,
             String unit,
             double step,
             double tolerance,

@@ -99,12 +99,11 @@ class MarginsTest {
         double rest = 0.001 + 0.003 * random.nextDouble();
         double motor = 0.001 + 0.002 * random.nextDouble();
         double slide = -0.02 + 0.04 * random.nextDouble();
-        Rigged quire = taken(
-                List.of(new MassItem("lower", wing, 0.18, 0.02), new MassItem("rest", rest, 0.14, 0)), motor);
+        Rigged quire =
+                taken(List.of(new MassItem("lower", wing, 0.18, 0.02), new MassItem("rest", rest, 0.14, 0)), motor);
         double total = wing + rest + motor;
         MarginAnswer before = book.margins().ofVersion(quire.version().id(), null, 1);
-        assertThat(before.balanceM())
-                .isCloseTo((wing * 0.18 + rest * 0.14 + motor * 0.12) / total, within(1e-9));
+        assertThat(before.balanceM()).isCloseTo((wing * 0.18 + rest * 0.14 + motor * 0.12) / total, within(1e-9));
         Rigged slid = book.riggings()
                 .trim(quire.model().id(), Map.of(position(quire).id(), Setting.of(0.13 + slide)), "slide", null);
         MarginAnswer after = book.margins().ofVersion(slid.version().id(), null, 1);
@@ -119,8 +118,8 @@ class MarginsTest {
         Rigged quire = book.sheets().take(new AirframeSheet("Quire", "q1", measured));
         assertThat(book.margins().ofVersion(quire.version().id(), null, 1).balanceM())
                 .isCloseTo(0.145, within(1e-12));
-        Rigged slid = book.riggings()
-                .trim(quire.model().id(), Map.of(position(quire).id(), Setting.of(0.14)), "slide", null);
+        Rigged slid =
+                book.riggings().trim(quire.model().id(), Map.of(position(quire).id(), Setting.of(0.14)), "slide", null);
         assertThat(book.margins().ofVersion(slid.version().id(), null, 1).balanceM())
                 .isCloseTo(0.145 + 0.0018, within(1e-9));
     }

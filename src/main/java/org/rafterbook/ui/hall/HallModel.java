@@ -148,11 +148,12 @@ public final class HallModel {
     /** Follows what other places enter and take back, until {@link #detach}. */
     public void attach(Executor fx) {
         detach();
-        following = desk.book().onChange(() -> fx.execute(() -> {
-            if (!entries.busy()) {
-                load();
-            }
-        }));
+        following = desk.book()
+                .onChange(() -> fx.execute(() -> {
+                    if (!entries.busy()) {
+                        load();
+                    }
+                }));
         load();
     }
 

@@ -1,6 +1,8 @@
 package org.rafterbook.ui.season;
 
+import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -12,7 +14,9 @@ import javafx.scene.Node;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.exchange.TextFiles;
 import org.rafterbook.logbook.Subscription;
+import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.action.Keys;
 import org.rafterbook.ui.draw.MarkStyle;
@@ -23,11 +27,15 @@ import org.rafterbook.ui.kit.Figure;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.kit.Table;
+import org.rafterbook.ui.shell.Dialogs;
 import org.rafterbook.ui.shell.Place;
 import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.units.ClockTime;
 import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.Book;
+import org.rafterbook.work.DemoFiles;
+import org.rafterbook.work.ImportChoices;
+import org.rafterbook.work.ImportFile;
 import org.rafterbook.work.SeasonDesk;
 
 /** The season, read-only: models, evenings and every flight. */
@@ -53,7 +61,10 @@ public final class SeasonPlace implements Place {
         this.book = book;
         this.background = tools.background();
         Keys own = tools.keys();
+        Action demo = own.on("D", "Take in the demo season", this::takeDemo);
+        Action table = own.on("T", "Read in my own table", () -> readTables(tools.dialogs()));
         own.hint("↑ ↓", "pick a row");
+        own.hint("T", "read in a table");
         keys = new ReadOnlyObjectWrapper<>(own);
         models.text("model", 10, SeasonDesk.ModelSeason::model).grow();
         models.number("flights", "", 5, m -> String.valueOf(m.flights()));
@@ -86,10 +97,13 @@ public final class SeasonPlace implements Place {
                 0,
                 new EmptyBox(
                         "No flights yet.",
-                        "Every model's flights, versions and evenings appear here; the first flight is made in the Hall."));
+                        "Every model's flights, versions and evenings appear here. The first flight is made in the Hall;"
+                                + " or read in a table, or look round the demo season of about 220 invented flights.",
+                        table,
+                        demo));
         root.getChildren().addAll(full, empty);
         root.getStyleClass().add("pad-16");
-        show(new SeasonDesk.Season(java.util.List.of(), java.util.List.of(), java.util.List.of()));
+        show(new SeasonDesk.Season(List.of(), List.of(), List.of()));
     }
 
     private static Node marked(SeasonDesk.Flown flight) {
@@ -149,6 +163,30 @@ public final class SeasonPlace implements Place {
     @Override
     public ObservableList<Node> figures() {
         return figures;
+    }
+
+    /** Only an empty logbook takes the demo season, so that invented flights never stand among a flyer's own. */
+    private void takeDemo() {
+        if (flights.rows().isEmpty()) {
+            background.call(progress -> DemoFiles.into(book)).in(slot).then(done -> load());
+        }
+    }
+
+    private void readTables(Dialogs dialogs) {
+        List<Path> files = dialogs.openSeveral(
+                "Tables of flights, motors, venues, or airframe sheets",
+                new Dialogs.FileKind("Tables and sheets", List.of("*.csv", "*.json")));
+        if (!files.isEmpty()) {
+            background
+                    .call(progress -> {
+                        List<ImportFile> read = files.stream()
+                                .map(f -> new ImportFile(TextFiles.nameOf(f), TextFiles.read(f)))
+                                .toList();
+                        return book.imports().carryOut(book.imports().plan(read, ImportChoices.none()));
+                    })
+                    .in(slot)
+                    .then(done -> load());
+        }
     }
 
     private void load() {

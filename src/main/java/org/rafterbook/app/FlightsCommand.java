@@ -1,0 +1,58 @@
+package org.rafterbook.app;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.logbook.Mode;
+import org.rafterbook.units.ClockTime;
+import org.rafterbook.work.Book;
+import org.rafterbook.work.FlightAnswers;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Every flight with its version and margin. */
+@Command(name = "flights", description = "Every flight with its version and margin.")
+final class FlightsCommand implements Callable<Integer> {
+
+    @Mixin
+    private final Answer answer = new Answer();
+
+    @Mixin
+    private final LogbookChoice logbook = new LogbookChoice();
+
+    @Option(names = "--model", description = "Only this model.")
+    private @Nullable String model;
+
+    @Override
+    public Integer call() {
+        try (Book book = logbook.open(Mode.READ_ONLY)) {
+            List<Map<String, @Nullable Object>> flights = FlightAnswers.of(book, model);
+            if (answer.json()) {
+                answer.document(Map.of("flights", flights));
+                return 0;
+            }
+            List<List<String>> rows = new ArrayList<>();
+            for (Map<String, @Nullable Object> flight : flights) {
+                Object time = flight.get("duration_s");
+                Object margin = flight.get("margin_percent");
+                rows.add(List.of(
+                        text(flight.get("session_date")),
+                        text(flight.get("model")) + " " + text(flight.get("version")),
+                        time instanceof Double s ? ClockTime.minutesSeconds(s) : "-",
+                        text(flight.get("ending")),
+                        margin instanceof Double m ? String.format(Locale.ROOT, "%.1f", m) : "-",
+                        text(flight.get("notes"))));
+            }
+            answer.table(List.of("day", "version", "time", "ending", "margin %", "notes"), rows);
+        }
+        return 0;
+    }
+
+    private static String text(@Nullable Object value) {
+        return value == null ? "" : value.toString();
+    }
+}

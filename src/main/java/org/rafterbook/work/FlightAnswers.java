@@ -1,0 +1,49 @@
+package org.rafterbook.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.exchange.FlightRow;
+import org.rafterbook.exchange.FlightsText;
+import org.rafterbook.logbook.FlightLine;
+
+/** Every flight as the command line answers it: the columns of a table of flights, with version and margin. */
+public final class FlightAnswers {
+
+    private FlightAnswers() {}
+
+    /** The flights of a book in flying order, of one model or of all. */
+    public static List<Map<String, @Nullable Object>> of(Book book, @Nullable String model) {
+        return book.logbook().read(reader -> {
+            List<FlightLine> lines = reader.flights().all().stream()
+                    .filter(l -> l.flight().durationS() != null)
+                    .filter(l -> model == null
+                            || (l.model() != null && l.model().name().equalsIgnoreCase(model)))
+                    .toList();
+            ExportFlights rows = new ExportFlights(reader, lines, false);
+            List<FlightRow> flights = lines.stream().map(rows::row).toList();
+            List<String> settings = rows.settings();
+            List<Map<String, @Nullable Object>> answers = new ArrayList<>();
+            for (int i = 0; i < lines.size(); i++) {
+                FlightLine line = lines.get(i);
+                Map<String, @Nullable Object> cells = FlightsText.cells(flights.get(i), settings);
+                cells.put("version", name(line));
+                MarginAnswer margin = book.margins().ofFlight(line);
+                Double fraction = margin == null ? null : margin.margin();
+                cells.put("margin_percent", fraction == null ? null : fraction * 100);
+                if (margin != null && fraction == null) {
+                    cells.put("missing", margin.missing());
+                }
+                answers.add(cells);
+            }
+            return answers;
+        });
+    }
+
+    private static @Nullable String name(FlightLine line) {
+        return line.model() == null || line.version() == null
+                ? null
+                : line.model().letter() + line.version().number();
+    }
+}

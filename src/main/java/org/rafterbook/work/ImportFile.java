@@ -1,0 +1,23 @@
+package org.rafterbook.work;
+
+import java.nio.file.Path;
+import org.rafterbook.exchange.TextFiles;
+
+/**
+ * A file to take in.
+ *
+ * @param name its name without folders, for sentences
+ * @param text what it holds
+ */
+public record ImportFile(String name, String text) {
+
+    /** Reads a file; a failure is a sentence. */
+    public static ImportFile of(Path file) {
+        return new ImportFile(TextFiles.nameOf(file), TextFiles.read(file));
+    }
+
+    boolean isJson() {
+        return name.toLowerCase(java.util.Locale.ROOT).endsWith(".json")
+                || text.stripLeading().startsWith("{");
+    }
+}

@@ -1,0 +1,44 @@
+package org.rafterbook.work;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.exchange.ImportProblem;
+
+/** Counts what an import adds, and gathers remarks and problems as it goes. */
+final class ImportTally {
+
+    private final Map<String, Integer> added = new LinkedHashMap<>();
+    private final Set<String> remarks = new LinkedHashSet<>();
+    private final List<ImportProblem> problems = new ArrayList<>();
+    int flights;
+    int alreadyThere;
+
+    void add(String what) {
+        add(what, 1);
+    }
+
+    void add(String what, int n) {
+        added.merge(what, n, Integer::sum);
+    }
+
+    void remark(String sentence) {
+        remarks.add(sentence);
+    }
+
+    void problem(String file, int line, @Nullable String column, String sentence) {
+        problems.add(new ImportProblem(file, line, column, sentence));
+    }
+
+    List<ImportProblem> problems() {
+        return problems;
+    }
+
+    ImportSummary summary() {
+        return new ImportSummary(flights, alreadyThere, new LinkedHashMap<>(added), List.copyOf(remarks), problems);
+    }
+}

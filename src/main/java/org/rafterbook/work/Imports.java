@@ -1,0 +1,146 @@
+package org.rafterbook.work;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.rafterbook.exchange.ImportProblem;
+import org.rafterbook.exchange.Mapping;
+import org.rafterbook.exchange.MappingJson;
+import org.rafterbook.logbook.Logbook;
+import org.rafterbook.logbook.Reader;
+import org.rafterbook.units.UserError;
+
+/** Takes plain files into the logbook: read, looked over, then kept as one entry, all or none. */
+public final class Imports {
+
+    private static final String NAMES = "import.mappings";
+    private static final String MAPPING = "import.mapping.";
+
+    /** Gives an entry up on purpose: what it would have written has been counted. */
+    private static final class Rehearsed extends RuntimeException {
+        private static final long serialVersionUID = 1;
+        private final transient ImportSummary summary;
+
+        Rehearsed(ImportSummary summary) {
+            super(null, null, false, false);
+            this.summary = summary;
+        }
+    }
+
+    private final Logbook logbook;
+    private final Clock clock;
+    private final Riggings riggings;
+    private final Sheets sheets;
+
+    Imports(Logbook logbook, Clock clock, Riggings riggings, Sheets sheets) {
+        this.logbook = logbook;
+        this.clock = clock;
+        this.riggings = riggings;
+        this.sheets = sheets;
+    }
+
+    /** Reads files without writing anything; what is wrong with them is in the plan. */
+    public ImportPlan plan(List<ImportFile> files, ImportChoices choices) {
+        return ImportReading.read(files, choices, mappings());
+    }
+
+    /** What keeping the plan would add, found out by doing it and taking it back at once. */
+    public ImportSummary preview(ImportPlan plan) {
+        if (!plan.problems().isEmpty()) {
+            return refused(plan.problems());
+        }
+        try {
+            return logbook.enter(plan.why(), w -> {
+                throw new Rehearsed(new ImportRun(w, clock, riggings, sheets, plan).run());
+            });
+        } catch (Rehearsed rehearsed) {
+            return rehearsed.summary;
+        }
+    }
+
+    /**
+     * Keeps the plan as one entry, which one undo takes back.
+     *
+     * @throws UserError of bad input where anything is wrong; nothing is kept then
+     */
+    public ImportSummary carryOut(ImportPlan plan) {
+        refuse(plan.problems());
+        return logbook.enter(plan.why(), w -> {
+            ImportSummary summary = new ImportRun(w, clock, riggings, sheets, plan).run();
+            refuse(summary.problems());
+            return summary;
+        });
+    }
+
+    private static ImportSummary refused(List<ImportProblem> problems) {
+        return new ImportSummary(0, 0, java.util.Map.of(), List.of(), problems);
+    }
+
+    private static void refuse(List<ImportProblem> problems) {
+        if (!problems.isEmpty()) {
+            String more = problems.size() == 1 ? "" : " (" + (problems.size() - 1) + " more)";
+            throw UserError.badInput(problems.get(0) + more);
+        }
+    }
+
+    /** The remembered mappings, the newest first. */
+    public List<Mapping> mappings() {
+        return logbook.read(Imports::mappings);
+    }
+
+    private static List<Mapping> mappings(Reader reader) {
+        List<Mapping> mappings = new ArrayList<>();
+        for (String name : names(reader)) {
+            String json = reader.preference(MAPPING + name);
+            if (json != null) {
+                mappings.add(MappingJson.read(json, "the mapping '" + name + "'"));
+            }
+        }
+        return mappings;
+    }
+
+    private static List<String> names(Reader reader) {
+        String names = reader.preference(NAMES);
+        return names == null
+                ? List.of()
+                : names.lines().filter(n -> !n.isEmpty()).toList();
+    }
+
+    /** Remembers a mapping by its name, in the place of one of the same name. */
+    public void remember(Mapping mapping) {
+        String name = mapping.name().strip();
+        if (name.isEmpty() || name.lines().count() > 1) {
+            throw UserError.badInput("A mapping needs a name on one line.");
+        }
+        logbook.enter("mapping " + name, w -> {
+            List<String> all = new ArrayList<>(names(w));
+            all.removeIf(n -> n.equalsIgnoreCase(name));
+            all.add(0, name);
+            w.preference(NAMES, String.join("\n", all));
+            w.preference(MAPPING + name, MappingJson.write(mapping));
+            return name;
+        });
+    }
+
+    /**
+     * The mapping a command names: one remembered by that name, else one in a file.
+     *
+     * @throws UserError of bad input where there is neither
+     */
+    public Mapping mapping(String nameOrFile) {
+        Optional<Mapping> remembered = mappings().stream()
+                .filter(m -> m.name().equalsIgnoreCase(nameOrFile.strip()))
+                .findFirst();
+        if (remembered.isPresent()) {
+            return remembered.get();
+        }
+        Path file = Path.of(nameOrFile);
+        if (Files.isRegularFile(file)) {
+            return MappingJson.read(file);
+        }
+        throw UserError.badInput("There is no mapping named '" + nameOrFile + "' and no such file.");
+    }
+}
