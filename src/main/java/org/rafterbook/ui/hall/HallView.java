@@ -14,6 +14,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
@@ -83,6 +84,7 @@ public final class HallView implements Place {
         rule = new EveningRule(zone);
         keysNow = model.stateProperty().map(this::of);
         left.setMinSize(0, 0);
+        left.setAlignment(Pos.TOP_LEFT);
         right.getStyleClass().add("hall-side");
         page = Lay.styled(Lay.row(12, Lay.grow(left), right), "page", "hall");
         page.setFillHeight(true);

@@ -159,7 +159,9 @@ final class LandingView {
         sheet.section("How did it end?", "number key", grid, costRow);
         HBox fields = Lay.row(12, left, peak, Lay.grow(note));
         fields.setAlignment(Pos.TOP_LEFT);
-        Sheet.Section more = sheet.section(
+        Sheet.Section more = new Sheet.Section(
+                "Worth knowing",
+                "all of it may wait",
                 fields,
                 used,
                 Lay.row(
@@ -170,7 +172,7 @@ final class LandingView {
                         Buttons.secondary(notRecovered),
                         handling),
                 Lay.row(12, giveModel, Lay.grow(leaveOut)));
-        Lay.grow(more);
+        sheet.add(Inputs.rolling(more));
         sheet.section(Buttons.main(
                 next,
                 Words.body("Everything here is kept already;"),
@@ -283,7 +285,7 @@ final class LandingView {
                 || flight.ending() == Ending.MID_AIR;
         Lay.show(costRow, ask);
         String what = touch == null ? "" : Texts.event(touch, format) + ". ";
-        costQuestion.setText(what + "Did that cost time? Yes and cannot say count as “at least”.");
+        costQuestion.setText(what + "Did that cost time?");
         costs.forEach((key, button) -> button.pseudoClassStateChanged(CHOSEN, key == flight.cutShort()));
     }
 
@@ -307,10 +309,12 @@ final class LandingView {
         Double duration = flight.durationS();
         if (wind == null || wound == null || kept == null || duration == null) {
             used.setText("");
+            Lay.show(used, false);
             return;
         }
         Double off = wind.turnsBackedOff();
         TurnsUsed turns = new TurnsUsed(wound, off == null ? 0 : off, kept);
+        Lay.show(used, true);
         used.setText("used " + Texts.turns(turns.used()) + " turns, " + Texts.turns(turns.meanRpm(duration))
                 + " a minute; " + QuantityFormat.rounded(turns.shareLeft() * 100, 0) + " % came back");
     }

@@ -7,7 +7,6 @@ import java.util.Map;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Model;
@@ -54,6 +53,7 @@ final class PreparingView {
     private final Map<String, SettingRow> rowOf = new HashMap<>();
     private final List<Action> letters = new ArrayList<>();
     private List<SettingDef> listed = List.of();
+    private boolean firstModelAwaited;
     private final Label margin = Words.readout("–", 3);
     private final Label marginSays = Words.prose("");
     private final Label wind = Words.prose("");
@@ -130,7 +130,7 @@ final class PreparingView {
                 "K",
                 "Relaunch on the same wind",
                 () -> model.relaunchProperty().set(!model.relaunchProperty().get()));
-        Action openLast = keys.on("O", "Open the last flight", () -> model.openNext(-1));
+        Action openLast = keys.on("O", "Last flight", () -> model.openNext(-1));
         Action inTheAir = keys.on("V", "Back to the flight in the air", model::done);
         inTheAir.enabledProperty().bind(javafx.beans.binding.Bindings.isNotEmpty(model.watches()));
         leaveOut.key(keys.on("X", "Leave the next flight out", leaveOut::edit));
@@ -150,8 +150,7 @@ final class PreparingView {
                 versionFold);
         changes.setMinWidth(0);
         HBox middle = new HBox(trim(), hair(), Lay.grow(rightSide(windStep, openLast)));
-        VBox.setVgrow(middle, Priority.ALWAYS);
-        sheet.add(middle);
+        sheet.add(Inputs.rolling(middle));
         sheet.section(Buttons.main(
                 start,
                 Words.body("Kept from the first instant."),
@@ -192,8 +191,7 @@ final class PreparingView {
         HBox timeRow = Lay.row(16, time, readBack);
         timeRow.setAlignment(javafx.geometry.Pos.TOP_LEFT);
         Sheet.Section typedPart = new Sheet.Section("Timed by somebody else", "Enter keeps it", timeRow);
-        Sheet.Section flag =
-                new Sheet.Section("Not to be counted", "say it before the time is known", leaveOut, flagged);
+        Sheet.Section flag = new Sheet.Section("Not to be counted", "before the time is known", leaveOut, flagged);
         return new VBox(marginPart, Lay.hairline(), windPart, Lay.hairline(), typedPart, Lay.hairline(), flag);
     }
 
@@ -281,7 +279,10 @@ final class PreparingView {
         models.offer(choices, null);
         if (data.models().isEmpty()) {
             Lay.show(modelFold, true);
+        } else if (firstModelAwaited) {
+            Lay.show(modelFold, false);
         }
+        firstModelAwaited = data.models().isEmpty();
         Lay.show(models, !data.models().isEmpty());
         versions.offer(prepared.flown(), null);
         showSettings(prepared);

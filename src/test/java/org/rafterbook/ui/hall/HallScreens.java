@@ -74,8 +74,11 @@ public final class HallScreens {
         return QuantityParser.typed(quantity, DisplayUnits.METRIC).read(text).orThrow();
     }
 
+    private static final long BEGIN = System.nanoTime() - 402_300_000_000L;
+
     private static Press press(HallBench hall, double seconds) {
-        return new Press(Math.round(seconds * 1e9), hall.clock.instant().plusMillis(Math.round(seconds * 1000)));
+        return new Press(
+                BEGIN + Math.round(seconds * 1e9), hall.clock.instant().plusMillis(Math.round(seconds * 1000)));
     }
 
     private static void fly(HallBench hall) {
@@ -137,6 +140,5 @@ public final class HallScreens {
                 null);
         hall.model.note(press(hall, 193), FlightEventKind.STALLED, null, null);
         hall.model.note(press(hall, 196), FlightEventKind.RECOVERED, null, null);
-        hall.clock.forward(402.3);
     }
 }
