@@ -2,6 +2,7 @@ package org.rafterbook.work;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -134,15 +135,13 @@ public final class SeasonDesk {
         for (List<Integer> ofSession : bySession.values()) {
             Session session = lines.get(ofSession.get(0)).session();
             List<Flown> flights = ofSession.stream().map(flown::get).toList();
+            Map<String, String> standing = new HashMap<>();
             int changes = 0;
-            for (int k = 1; k < ofSession.size(); k++) {
-                Version before = lines.get(ofSession.get(k - 1)).version();
-                Version now = lines.get(ofSession.get(k)).version();
-                if (before != null
-                        && now != null
-                        && before.modelId().equals(now.modelId())
-                        && !before.id().equals(now.id())) {
-                    changes++;
+            for (int index : ofSession) {
+                Version now = lines.get(index).version();
+                if (now != null) {
+                    String before = standing.put(now.modelId(), now.id());
+                    changes += before == null || before.equals(now.id()) ? 0 : 1;
                 }
             }
             evenings.add(new Evening(

@@ -50,7 +50,7 @@ public final class BenchPlace implements Place {
     private final ChoiceField<org.rafterbook.airframe.Model> models = new ChoiceField<>("Model", m -> m.name());
     private final RigStrip strip = new RigStrip();
     private final AirframeDrawing drawing = new AirframeDrawing();
-    private final Label margin = Words.readout("–", 2);
+    private final Label margin = Words.readout("–", 1);
     private final Label verdict = Words.prose("");
     private final MarginBar bar = new MarginBar();
     private final VBox settings = Lay.column(0);
@@ -96,6 +96,8 @@ public final class BenchPlace implements Place {
             }
         });
         margin.setAccessibleText("Stability margin");
+        margin.setMinWidth(Label.USE_PREF_SIZE);
+        margin.setWrapText(false);
         Sheet left = new Sheet();
         left.section(models, newModel, Buttons.link(next));
         left.section("Rig strip", "newest on top");
@@ -107,8 +109,8 @@ public final class BenchPlace implements Place {
         right.section("What it means", "", means);
         left.setPrefWidth(260);
         left.setMinWidth(220);
-        right.setPrefWidth(290);
-        right.setMinWidth(260);
+        right.setPrefWidth(310);
+        right.setMinWidth(280);
         StackPane middle = new StackPane(drawing, noGeometry);
         BorderPane.setMargin(middle, new javafx.geometry.Insets(0, 12, 0, 12));
         middle.setMinWidth(0);

@@ -127,6 +127,11 @@ public final class SeasonPlace implements Place {
         return atLeast ? ClockTime.atLeast(seconds) : ClockTime.minutesSeconds(seconds);
     }
 
+    private static String hours(double seconds) {
+        long minutes = (long) (seconds / 60);
+        return minutes < 60 ? minutes + " min" : minutes / 60 + " h " + minutes % 60 + " min";
+    }
+
     private void show(SeasonDesk.Season season) {
         boolean any = !season.flights().isEmpty();
         Lay.show(full, any);
@@ -142,7 +147,7 @@ public final class SeasonPlace implements Place {
         subtitle.set(any ? season.evenings().size() + " evenings" : "");
         figures.setAll(
                 new Figure("Flights", season.flights().size() + ", " + lower + " “at least”").strong(),
-                new Figure("In the air", ClockTime.minutesSeconds(aloft)));
+                new Figure("In the air", hours(aloft)));
     }
 
     @Override
