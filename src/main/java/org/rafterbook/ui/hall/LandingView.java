@@ -237,7 +237,7 @@ final class LandingView {
             return;
         }
         List<FlightEvent> events = data.evening().eventsOf(flight.id());
-        over.setText("Flight " + flight.ordinal() + ", " + shown.name()
+        over.setText("Flight " + flight.ordinal() + (line.model() == null ? "" : ", " + shown.name())
                 + (flight.landedAt() == null
                         ? ""
                         : ", landed " + CLOCK.format(flight.landedAt().atZone(zone))));

@@ -128,7 +128,7 @@ final class PreparingView {
         keys.on("A", "Venue and air", () -> model.stateProperty().set(HallState.VISIT));
         relaunch = keys.on(
                 "K",
-                "Relaunch on the same wind",
+                "Relaunch",
                 () -> model.relaunchProperty().set(!model.relaunchProperty().get()));
         Action openLast = keys.on("O", "Last flight", () -> model.openNext(-1));
         Action inTheAir = keys.on("V", "Back to the flight in the air", model::done);
