@@ -7,6 +7,8 @@ import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.logbook.Subscription;
@@ -99,6 +101,10 @@ public final class MotorBoxPlace implements Place {
         list.add(Lay.grow(motors));
         list.section("Winds of the motor picked", "");
         list.add(Lay.grow(winds));
+        list.section(new CautionBox(
+                "While you wind:",
+                "eyes covered, nobody in line with the motor, off the model or in a tube. Check for nicks first. Never climb"
+                        + " after a hung model. The venue's and the class's rules come first."));
         Sheet form = new Sheet();
         form.section("Batch", "", batch, newBatch);
         form.section(
@@ -110,17 +116,24 @@ public final class MotorBoxPlace implements Place {
                 Buttons.primary(add),
                 Buttons.secondary(correct));
         form.section("Wind picked", "", turns, backOff, torque, Buttons.secondary(keepWind));
-        form.section(new CautionBox(
-                "While you wind:",
-                "eyes covered, nobody in line with the motor, off the model or in a tube. Check for nicks first. Never climb"
-                        + " after a hung model. The venue's and the class's rules come first."));
-        form.setPrefWidth(320);
-        form.setMinWidth(280);
-        list.setMinWidth(0);
+        ScrollPane rolling = new ScrollPane(form);
+        rolling.setFitToWidth(true);
+        rolling.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        rolling.setFocusTraversable(false);
+        rolling.setPrefWidth(330);
+        rolling.setMinSize(290, 0);
+        list.setMinSize(0, 0);
         root.getStyleClass().add("pad-16");
-        root.getChildren().add(Lay.row(12, Lay.grow(list), form));
+        root.getChildren().add(fillingRow(list, rolling));
         picked(null);
         pickedWind(null);
+    }
+
+    private static HBox fillingRow(Sheet list, ScrollPane form) {
+        HBox row = Lay.row(12, Lay.grow(list), form);
+        row.setFillHeight(true);
+        row.setMinSize(0, 0);
+        return row;
     }
 
     private static String shown(Quantity quantity, @Nullable Double si, int decimals) {
