@@ -6,17 +6,19 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.exchange.ColumnRule;
-import org.rafterbook.exchange.ImportProblem;
-import org.rafterbook.exchange.TextFiles;
+import org.rafterbook.exchange.Mapping;
 import org.rafterbook.logbook.Mode;
+import org.rafterbook.units.DecimalMark;
 import org.rafterbook.units.UserError;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.ImportChoices;
 import org.rafterbook.work.ImportFile;
 import org.rafterbook.work.ImportPlan;
 import org.rafterbook.work.ImportSummary;
+import org.rafterbook.work.Imports;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -50,40 +52,97 @@ final class ImportCommand implements Callable<Integer> {
     @Option(names = "--winder", paramLabel = "RATIO", description = "Motor turns for one turn of the handle.")
     private @Nullable Double winder;
 
+    @Option(names = "--dates", paramLabel = "PATTERN", description = "How days are written, such as d.M.yyyy.")
+    private @Nullable String dates;
+
+    @Option(
+            names = "--decimal",
+            paramLabel = "MARK",
+            description = "Decimal mark: point or comma; found out if absent.")
+    private @Nullable String decimal;
+
+    @Option(
+            names = "--keep-mapping",
+            paramLabel = "NAME",
+            description = "Remember what these columns mean under a name; tables with the same headings need no more.")
+    private @Nullable String keep;
+
+    @Option(names = "--preview", description = "Only say what would be added.")
+    private boolean preview;
+
     @Parameters(paramLabel = "FILE", arity = "1..*", description = "The files.")
     private List<Path> files = new ArrayList<>();
 
     @Override
     public Integer call() {
-        List<ImportFile> read = files.stream()
-                .map(f -> new ImportFile(TextFiles.nameOf(f), TextFiles.read(f)))
-                .toList();
+        List<ImportFile> read = files.stream().map(ImportFile::of).toList();
+        boolean makes = logbook.isToBeMade();
+        if (makes) {
+            // A refused import changes nothing: no logbook is made for files that cannot be taken.
+            Imports.refuse(
+                    Imports.planForNew(read, choices(Imports::mappingInFile)).problems());
+        }
         try (Book book = logbook.open(Mode.CREATE)) {
-            ImportChoices choices = new ImportChoices(
-                    mapping == null ? null : book.imports().mapping(mapping),
-                    columns.stream().map(ColumnRule::parse).toList(),
-                    fixed,
-                    null,
-                    winder,
-                    null);
-            ImportPlan plan = book.imports().plan(read, choices);
-            List<ImportProblem> problems = plan.problems();
-            if (!problems.isEmpty()) {
-                String more = problems.size() == 1 ? "" : " (" + (problems.size() - 1) + " more like it)";
-                throw UserError.badInput(problems.get(0) + more + " Nothing was taken in.");
+            say(book, take(book, read));
+        } catch (UserError e) {
+            if (makes) {
+                logbook.forget();
             }
-            ImportSummary summary = book.imports().carryOut(plan);
-            if (answer.json()) {
-                Map<String, Object> keys = new LinkedHashMap<>();
-                keys.put("flights_added", summary.flights());
-                keys.put("flights_already_there", summary.alreadyThere());
-                keys.put("added", summary.added());
-                keys.put("remarks", summary.remarks());
-                answer.document(keys);
-            } else {
-                summary.lines().forEach(answer::line);
-            }
+            throw e;
+        }
+        if (makes && preview) {
+            logbook.forget();
         }
         return 0;
+    }
+
+    private ImportSummary take(Book book, List<ImportFile> read) {
+        ImportPlan plan = book.imports().plan(read, choices(book.imports()::mapping));
+        if (preview) {
+            ImportSummary summary = book.imports().preview(plan);
+            Imports.refuse(summary.problems());
+            return summary;
+        }
+        ImportSummary summary = book.imports().carryOut(plan);
+        if (keep != null) {
+            plan.mapping(keep).ifPresent(book.imports()::remember);
+        }
+        return summary;
+    }
+
+    private ImportChoices choices(Function<String, Mapping> mappings) {
+        return new ImportChoices(
+                mapping == null ? null : mappings.apply(mapping),
+                columns.stream().map(ColumnRule::parse).toList(),
+                fixed,
+                decimal == null ? null : mark(decimal),
+                winder,
+                dates);
+    }
+
+    private static DecimalMark mark(String word) {
+        return switch (word) {
+            case "point" -> DecimalMark.POINT;
+            case "comma" -> DecimalMark.COMMA;
+            default -> throw UserError.badInput("The decimal mark is point or comma, not '" + word + "'.");
+        };
+    }
+
+    private void say(Book book, ImportSummary summary) {
+        if (answer.json()) {
+            Map<String, Object> keys = new LinkedHashMap<>();
+            keys.put("logbook", book.file().toString());
+            keys.put("kept", !preview);
+            keys.put("flights_added", summary.flights());
+            keys.put("flights_already_there", summary.alreadyThere());
+            keys.put("added", summary.added());
+            keys.put("remarks", summary.remarks());
+            answer.document(keys);
+        } else {
+            summary.lines().forEach(answer::line);
+            if (preview) {
+                answer.line("This is a preview: nothing was kept.");
+            }
+        }
     }
 }

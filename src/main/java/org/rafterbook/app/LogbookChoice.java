@@ -26,11 +26,27 @@ final class LogbookChoice {
         if ((file != null) == demo) {
             throw UserError.badInput("Say which logbook: --logbook FILE, or --demo.");
         }
-        return file == null ? demo() : Book.open(file, mode, Clock.systemUTC());
+        return file == null ? demo() : Book.open(file, mode, Clock.systemDefaultZone());
     }
 
     boolean named() {
         return file != null || demo;
+    }
+
+    /** True where the logbook named is not there yet, so that a writing command makes it. */
+    boolean isToBeMade() {
+        return file != null && !Files.exists(file);
+    }
+
+    /** Takes away the logbook that was made for something that then could not be done. */
+    void forget() {
+        try {
+            for (String name : new String[] {"", "-wal", "-shm", ".lock"}) {
+                Files.deleteIfExists(Path.of(file + name));
+            }
+        } catch (IOException e) {
+            throw UserError.couldNot("The empty logbook " + file + " could not be removed again.", e);
+        }
     }
 
     /** The demo season in a temporary logbook that goes when the program ends. */
@@ -42,7 +58,7 @@ final class LogbookChoice {
             for (String name : new String[] {"", "-wal", "-shm", ".lock"}) {
                 Path.of(demo + name).toFile().deleteOnExit();
             }
-            Book book = Book.open(demo, Mode.CREATE, Clock.systemUTC());
+            Book book = Book.open(demo, Mode.CREATE, Clock.systemDefaultZone());
             DemoFiles.into(book);
             return book;
         } catch (IOException e) {

@@ -42,7 +42,7 @@ final class WindowStart {
         } catch (java.io.IOException e) {
             throw UserError.couldNot("The folder " + file.getParent() + " cannot be made.", e);
         }
-        return Book.open(file, Mode.CREATE, Clock.systemUTC());
+        return Book.open(file, Mode.CREATE, Clock.systemDefaultZone());
     }
 
     private static int asText() {
@@ -51,7 +51,7 @@ final class WindowStart {
         boolean own = Files.exists(file);
         System.out.println(
                 own ? "Logbook " + file : "There is no logbook yet at " + file + "; this is the demo season.");
-        try (Book book = own ? Book.open(file, Mode.READ_ONLY, Clock.systemUTC()) : LogbookChoice.demo()) {
+        try (Book book = own ? Book.open(file, Mode.READ_ONLY, Clock.systemDefaultZone()) : LogbookChoice.demo()) {
             System.out.println(ReviewAnswerText.text(ReviewCommand.answers(book, null)));
         }
         return 0;

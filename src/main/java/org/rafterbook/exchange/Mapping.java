@@ -35,6 +35,11 @@ public record Mapping(
         return new Mapping(name, columns, Map.of(), DecimalMark.EITHER, null, null);
     }
 
+    /** The same mapping under another name. */
+    public Mapping withName(String other) {
+        return new Mapping(other, columns, fixed, mark, winderRatio, datePattern);
+    }
+
     /** The rule of a heading, whatever its case. */
     public Optional<ColumnRule> rule(String heading) {
         String wanted = heading.toLowerCase(Locale.ROOT);

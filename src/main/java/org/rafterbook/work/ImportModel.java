@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Airframe;
 import org.rafterbook.airframe.Model;
@@ -270,8 +272,9 @@ final class ImportModel {
             strip.add(rigging);
         }
         Corrections.renumber(w, strip);
+        Set<String> kept = strip.stream().map(Rigging::id).collect(Collectors.toSet());
         for (Rigging rigging : riggings) {
-            if (strip.stream().noneMatch(r -> r.id().equals(rigging.id()))) {
+            if (!kept.contains(rigging.id())) {
                 w.remove(Rigging.class, rigging.id());
                 Riggings.forgetIfUnused(w, rigging.versionId());
             }

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.rafterbook.exchange.AirframeSheet;
 import org.rafterbook.exchange.FlightTable;
 import org.rafterbook.exchange.ImportProblem;
+import org.rafterbook.exchange.Mapping;
 import org.rafterbook.exchange.SideRows.AirRow;
 import org.rafterbook.exchange.SideRows.BatchRow;
 import org.rafterbook.exchange.SideRows.EventRow;
@@ -41,6 +43,7 @@ public final class ImportPlan {
     final List<Placed<EventRow>> events = new ArrayList<>();
     final List<Placed<ReadingRow>> readings = new ArrayList<>();
     final List<ImportProblem> problems = new ArrayList<>();
+    final List<Mapping> mappings = new ArrayList<>();
     final Map<String, String> read = new LinkedHashMap<>();
 
     ImportPlan() {}
@@ -53,6 +56,11 @@ public final class ImportPlan {
     /** What each file was taken for, by its name: "223 flights by own headings". */
     public Map<String, String> read() {
         return Map.copyOf(read);
+    }
+
+    /** What the columns of the first table of flights were taken for, under a name to remember it by. */
+    public Optional<Mapping> mapping(String name) {
+        return mappings.stream().findFirst().map(m -> m.withName(name));
     }
 
     /** How many flights the files hold. */

@@ -12,6 +12,7 @@ import org.rafterbook.exchange.AirframeSheets;
 import org.rafterbook.exchange.ColumnRule;
 import org.rafterbook.exchange.CsvTable;
 import org.rafterbook.exchange.CsvTables;
+import org.rafterbook.exchange.FlightField;
 import org.rafterbook.exchange.FlightTable;
 import org.rafterbook.exchange.FlightTables;
 import org.rafterbook.exchange.ImportProblem;
@@ -49,6 +50,11 @@ final class ImportReading {
 
     /** Reads all files; what is wrong with any of them is in the plan's problems. */
     static ImportPlan read(List<ImportFile> files, ImportChoices choices, List<Mapping> remembered) {
+        for (String field : choices.fixed().keySet()) {
+            if (FlightField.of(field).isEmpty()) {
+                throw UserError.badInput("'" + field + "' is no field of a flight such as model or venue.");
+            }
+        }
         ImportReading reading = new ImportReading(choices, remembered);
         for (ImportFile file : files) {
             reading.take(file);
@@ -108,6 +114,7 @@ final class ImportReading {
         FlightTable read = FlightTables.read(table, mapping, found);
         plan.problems.addAll(found);
         plan.flights.add(read);
+        plan.mappings.add(mapping);
         plan.read.put(table.file(), read.rows().size() + " flights by " + mapping.name());
     }
 

@@ -47,6 +47,11 @@ public final class Imports {
         return ImportReading.read(files, choices, mappings());
     }
 
+    /** Reads files for a logbook that is still to be made: it remembers no mapping. */
+    public static ImportPlan planForNew(List<ImportFile> files, ImportChoices choices) {
+        return ImportReading.read(files, choices, List.of());
+    }
+
     /** What keeping the plan would add, found out by doing it and taking it back at once. */
     public ImportSummary preview(ImportPlan plan) {
         if (!plan.problems().isEmpty()) {
@@ -79,7 +84,8 @@ public final class Imports {
         return new ImportSummary(0, 0, java.util.Map.of(), List.of(), problems);
     }
 
-    private static void refuse(List<ImportProblem> problems) {
+    /** Refuses what has problems: the first of them in one sentence, and how many more there are. */
+    public static void refuse(List<ImportProblem> problems) {
         if (!problems.isEmpty()) {
             String more = problems.size() == 1 ? "" : " (" + (problems.size() - 1) + " more)";
             throw UserError.badInput(problems.get(0) + more);
@@ -137,10 +143,14 @@ public final class Imports {
         if (remembered.isPresent()) {
             return remembered.get();
         }
-        Path file = Path.of(nameOrFile);
-        if (Files.isRegularFile(file)) {
-            return MappingJson.read(file);
+        if (Files.isRegularFile(Path.of(nameOrFile))) {
+            return mappingInFile(nameOrFile);
         }
         throw UserError.badInput("There is no mapping named '" + nameOrFile + "' and no such file.");
+    }
+
+    /** The mapping in a file. */
+    public static Mapping mappingInFile(String file) {
+        return MappingJson.read(Path.of(file));
     }
 }
