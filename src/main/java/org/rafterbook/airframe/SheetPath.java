@@ -2,6 +2,7 @@ package org.rafterbook.airframe;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.units.UserError;
 
@@ -19,6 +20,10 @@ public record SheetPath(String item, Key key) {
         CAMBER("camber_percent", "FRACTION", "%", true),
         OFFSET_LEFT("offset_left_mm", "LENGTH", "mm", true),
         TILT("tilt_deg", "ANGLE", "°", true),
+        ZERO_LIFT("zero_lift_deg", "ANGLE", "°", true),
+        CM_QUARTER("cm_quarter", "PLAIN", "", true),
+        SPAN("span_mm", "LENGTH", "mm", true),
+        CHORD("chord_mm", "LENGTH", "mm", true),
         MASS("mass_g", "MASS", "g", false),
         AFT("aft_mm", "LENGTH", "mm", false);
 
@@ -69,19 +74,43 @@ public record SheetPath(String item, Key key) {
         return item + "." + key.sheetKey;
     }
 
-    /** True where the airframe has the surface or mass this path names. */
+    /**
+     * True where the airframe has the surface or mass this path names with this key: span and chord are keys of
+     * rectangles, zero-lift angle and moment of surfaces that say them.
+     */
     public boolean isIn(Airframe airframe) {
         if (key.ofSurface) {
-            return airframe.surfaces().stream().anyMatch(s -> s.name().equals(item));
+            return airframe.surfaces().stream().anyMatch(s -> s.name().equals(item) && has(s));
         }
         return airframe.masses().stream().anyMatch(m -> m.name().equals(item));
+    }
+
+    private boolean has(Surface s) {
+        return switch (key) {
+            case SPAN, CHORD -> isRectangle(s);
+            case ZERO_LIFT -> s.zeroLiftRad() != null;
+            case CM_QUARTER -> s.cmQuarter() != null;
+            case EDGE_AFT, RISE, INCIDENCE, CAMBER, OFFSET_LEFT, TILT, MASS, AFT -> true;
+        };
+    }
+
+    private static boolean isRectangle(Surface s) {
+        return s.ribsLeft() == null
+                && s.ribs().size() == 2
+                && s.ribs()
+                        .equals(rectangle(
+                                s.ribs().get(1).outM(), s.ribs().get(1).chordM()));
+    }
+
+    private static List<Rib> rectangle(double halfSpan, double chord) {
+        return List.of(new Rib(0, 0, chord, 0, 0), new Rib(halfSpan, 0, chord, 0, 0));
     }
 
     /** The value on this airframe, SI. */
     public double read(Airframe airframe) {
         if (key.ofSurface) {
             for (Surface s : airframe.surfaces()) {
-                if (s.name().equals(item)) {
+                if (s.name().equals(item) && has(s)) {
                     return switch (key) {
                         case EDGE_AFT -> s.edgeAftM();
                         case RISE -> s.riseM();
@@ -89,6 +118,10 @@ public record SheetPath(String item, Key key) {
                         case CAMBER -> s.camber();
                         case OFFSET_LEFT -> s.offsetLeftM();
                         case TILT -> s.tiltRad();
+                        case ZERO_LIFT -> Objects.requireNonNull(s.zeroLiftRad());
+                        case CM_QUARTER -> Objects.requireNonNull(s.cmQuarter());
+                        case SPAN -> 2 * s.ribs().get(1).outM();
+                        case CHORD -> s.ribs().get(1).chordM();
                         case MASS, AFT -> throw absent();
                     };
                 }
@@ -135,12 +168,20 @@ public record SheetPath(String item, Key key) {
                 key == Key.RISE ? value : s.riseM(),
                 key == Key.INCIDENCE ? value : s.incidenceRad(),
                 key == Key.CAMBER ? value : s.camber(),
-                s.ribs(),
+                ribs(s, value),
                 s.ribsLeft(),
                 key == Key.OFFSET_LEFT ? value : s.offsetLeftM(),
                 key == Key.TILT ? value : s.tiltRad(),
-                s.zeroLiftRad(),
-                s.cmQuarter());
+                key == Key.ZERO_LIFT ? Double.valueOf(value) : s.zeroLiftRad(),
+                key == Key.CM_QUARTER ? Double.valueOf(value) : s.cmQuarter());
+    }
+
+    private List<Rib> ribs(Surface s, double value) {
+        return switch (key) {
+            case SPAN -> rectangle(value / 2, s.ribs().get(1).chordM());
+            case CHORD -> rectangle(s.ribs().get(1).outM(), value);
+            case EDGE_AFT, RISE, INCIDENCE, CAMBER, OFFSET_LEFT, TILT, ZERO_LIFT, CM_QUARTER, MASS, AFT -> s.ribs();
+        };
     }
 
     private Airframe setMass(Airframe airframe, double value) {

@@ -39,8 +39,9 @@ public final class SheetSettings {
     /** The offer for any other key of a sheet, with customary steps (common practice, no source). */
     public static Offer offerFor(SheetPath path) {
         double step = switch (path.key()) {
-            case EDGE_AFT, RISE, OFFSET_LEFT, AFT -> 0.001;
-            case INCIDENCE, TILT -> Math.toRadians(0.25);
+            case EDGE_AFT, RISE, OFFSET_LEFT, AFT, SPAN, CHORD -> 0.001;
+            case INCIDENCE, TILT, ZERO_LIFT -> Math.toRadians(0.25);
+            case CM_QUARTER -> 0.01;
             case CAMBER -> 0.005;
             case MASS -> 1e-5;
         };
@@ -52,6 +53,10 @@ public final class SheetSettings {
             case TILT -> "tilt";
             case CAMBER -> "camber";
             case MASS -> "mass";
+            case ZERO_LIFT -> "angle of zero lift";
+            case CM_QUARTER -> "moment coefficient";
+            case SPAN -> "span";
+            case CHORD -> "chord";
         };
         return new Offer(path, capital(path.item()) + " " + what, step, step / 5);
     }

@@ -10,13 +10,10 @@ import org.rafterbook.airframe.Airframe;
 import org.rafterbook.airframe.Model;
 import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
-import org.rafterbook.airframe.SettingValue;
 import org.rafterbook.airframe.SheetPath;
 import org.rafterbook.airframe.SheetSettings;
-import org.rafterbook.airframe.Version;
 import org.rafterbook.exchange.FlightTable;
 import org.rafterbook.exchange.SideRows.SettingRow;
-import org.rafterbook.logbook.Logbook;
 import org.rafterbook.logbook.Writer;
 import org.rafterbook.units.DecimalMark;
 import org.rafterbook.units.Dimension;
@@ -116,7 +113,6 @@ final class ImportSettings {
                         path),
                 row);
         defs.add(def);
-        tie(def, offer.path());
         return def;
     }
 
@@ -209,21 +205,6 @@ final class ImportSettings {
         }
         return Unit.find(def.unit(), Quantity.valueOf(def.quantity()).dimension())
                 .orElse(Unit.ONE);
-    }
-
-    /** A newly tied key is read from the geometry of the versions that have one, so that they stay what they were. */
-    private void tie(SettingDef def, SheetPath path) {
-        for (Version version : w.where(Version.class, "modelId", model.id())) {
-            Airframe geometry = Geometry.of(version);
-            if (geometry == null || !path.isIn(geometry)) {
-                continue;
-            }
-            w.insert(new SettingValue(Logbook.newId(), version.id(), def.id(), path.read(geometry), null, null));
-            Map<String, Setting> values = new HashMap<>();
-            w.where(SettingValue.class, "versionId", version.id())
-                    .forEach(v -> values.put(v.settingId(), new Setting(v.number(), v.word(), v.asTyped())));
-            Corrections.rebuild(w, model, defs, version, values, geometry);
-        }
     }
 
     /** What a cell says; each text is read once. */

@@ -13,6 +13,8 @@ import org.rafterbook.airframe.Rigging;
 import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.airframe.SettingLetters;
+import org.rafterbook.airframe.SettingValue;
+import org.rafterbook.airframe.SheetPath;
 import org.rafterbook.airframe.TrimChange;
 import org.rafterbook.airframe.Version;
 import org.rafterbook.flight.Flight;
@@ -169,7 +171,7 @@ public final class Riggings {
             }
         });
         int ordinal = known.stream().mapToInt(SettingDef::ordinal).max().orElse(0) + 1;
-        return writer.insert(new SettingDef(
+        SettingDef def = writer.insert(new SettingDef(
                 Logbook.newId(),
                 modelId,
                 label.strip(),
@@ -182,6 +184,27 @@ public final class Riggings {
                 SettingLetters.deal(label, taken),
                 path,
                 ordinal));
+        SheetPath tied = path == null ? null : SheetPath.parse(path);
+        if (tied != null) {
+            tie(writer, modelId, def, tied);
+        }
+        return def;
+    }
+
+    /** A newly tied key is read from the geometry of the versions that have one, so that they stay what they were. */
+    private static void tie(Writer writer, String modelId, SettingDef def, SheetPath path) {
+        Model model = writer.get(Model.class, modelId);
+        for (Version version : writer.where(Version.class, "modelId", modelId)) {
+            Airframe geometry = Geometry.of(version);
+            if (geometry == null || !path.isIn(geometry)) {
+                continue;
+            }
+            writer.insert(new SettingValue(Logbook.newId(), version.id(), def.id(), path.read(geometry), null, null));
+            Map<String, Setting> values = new HashMap<>();
+            writer.where(SettingValue.class, "versionId", version.id())
+                    .forEach(v -> values.put(v.settingId(), new Setting(v.number(), v.word(), v.asTyped())));
+            Corrections.rebuild(writer, model, VersionBook.definitions(writer, modelId), version, values, geometry);
+        }
     }
 
     /**

@@ -47,6 +47,29 @@ class SheetPathTest {
     }
 
     @Test
+    void spanAndChordAreKeysOfRectanglesOnly() {
+        Airframe wider = path("wing.chord_mm").set(path("wing.span_mm").set(PLANE, 0.5), 0.12);
+        assertThat(wider.surfaces().get(0).ribs())
+                .containsExactly(new Rib(0, 0, 0.12, 0, 0), new Rib(0.25, 0, 0.12, 0, 0));
+        assertThat(path("wing.span_mm").read(wider)).isEqualTo(0.5);
+        Surface tapered = Surface.symmetric(
+                "wing", Role.WING, 0, 0, 0, 0, List.of(new Rib(0, 0, 0.11, 0, 0), new Rib(0.21, 0, 0.08, 0, 0)));
+        assertThat(path("wing.chord_mm").isIn(new Airframe(List.of(tapered), List.of(), null, null)))
+                .isFalse();
+    }
+
+    @Test
+    void theAngleOfZeroLiftIsAKeyOfSurfacesThatSayIt() {
+        assertThat(path("wing.zero_lift_deg").isIn(PLANE)).isFalse();
+        Surface own = new Surface("wing", Role.WING, 0, 0, 0, 0.04, RIBS, null, 0, 0, -0.08, -0.12);
+        Airframe plane = new Airframe(List.of(own), List.of(), null, null);
+        assertThat(path("wing.zero_lift_deg").read(path("wing.zero_lift_deg").set(plane, -0.07)))
+                .isEqualTo(-0.07);
+        assertThat(path("wing.cm_quarter").set(plane, -0.1).surfaces().get(0).cmQuarter())
+                .isEqualTo(-0.1);
+    }
+
+    @Test
     void aSurfaceThatIsNotThereIsRefusedByName() {
         assertThatThrownBy(() -> path("canard.edge_aft_mm").set(PLANE, 0.1))
                 .isInstanceOf(UserError.class)
