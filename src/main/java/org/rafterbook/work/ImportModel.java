@@ -7,8 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Airframe;
 import org.rafterbook.airframe.Model;
@@ -19,9 +17,7 @@ import org.rafterbook.airframe.SheetPath;
 import org.rafterbook.airframe.Version;
 import org.rafterbook.exchange.AirframeSheet;
 import org.rafterbook.exchange.FlightTable;
-import org.rafterbook.flight.FlightDraft;
 import org.rafterbook.logbook.FlightLine;
-import org.rafterbook.logbook.Logbook;
 import org.rafterbook.logbook.Writer;
 import org.rafterbook.units.Parsed;
 
@@ -67,7 +63,7 @@ final class ImportModel {
     }
 
     /** Gives each new flight its rigging; {@code flights} are all of the model's in flying order. */
-    void rig(List<Step> flights) {
+    void rig(List<FlyingOrder.Step> flights) {
         if (given != null) {
             takeUnderVersions();
         }
@@ -80,7 +76,7 @@ final class ImportModel {
         List<ImportStrip.Flown> flown = new ArrayList<>();
         boolean flew = flights.stream().anyMatch(s -> s.line() != null);
         State state = flew ? beforeFirst(flights) : start();
-        for (Step step : flights) {
+        for (FlyingOrder.Step step : flights) {
             FlightLine line = step.line();
             if (line != null) {
                 Version version = Objects.requireNonNull(line.version());
@@ -96,16 +92,13 @@ final class ImportModel {
                 flown.add(new ImportStrip.Flown(null, version.id(), f.launchedAt, f.row.changeReason()));
             }
         }
-        lay(flights, flown, !flew);
+        ImportLaying.lay(w, tally, model.id(), flights, flown, !flew);
         tally.add(
                 "versions",
                 Math.max(0, w.where(Version.class, "modelId", model.id()).size() - before));
         keepBalances(book);
         raiseBuild(state.build());
     }
-
-    /** One flight in flying order: there already, or imported. */
-    record Step(@Nullable FlightLine line, @Nullable ImportedFlight imported) {}
 
     private boolean isNamed(ImportedFlight flight) {
         return flight.row.version() != null && named.containsKey(flight.row.version());
@@ -149,9 +142,9 @@ final class ImportModel {
     }
 
     /** Before the first flight of a model that has flown: its geometry as it was then, nothing else. */
-    private State beforeFirst(List<Step> flights) {
+    private State beforeFirst(List<FlyingOrder.Step> flights) {
         Version first = flights.stream()
-                .map(Step::line)
+                .map(FlyingOrder.Step::line)
                 .filter(Objects::nonNull)
                 .map(line -> Objects.requireNonNull(line.version()))
                 .findFirst()
@@ -237,7 +230,7 @@ final class ImportModel {
     }
 
     /** Sheets of an export that none of its flights flew are sketches. */
-    private void sketches(VersionBook book, List<Step> flights) {
+    private void sketches(VersionBook book, List<FlyingOrder.Step> flights) {
         for (AirframeSheet sheet : named.values()) {
             boolean flown = flights.stream()
                     .anyMatch(s -> s.imported() != null
@@ -245,47 +238,6 @@ final class ImportModel {
             if (!flown) {
                 Airframe geometry = bare(sheet);
                 book.findOrMake(w, model.build(), valuesOf(geometry), geometry, true, number(sheet.version()));
-            }
-        }
-    }
-
-    private void lay(List<Step> flights, List<ImportStrip.Flown> flown, boolean first) {
-        List<Rigging> riggings = Riggings.ordered(w, model.id());
-        ImportStrip laid = ImportStrip.lay(flown, riggings, first);
-        Map<ImportStrip.Slot, Rigging> made = new HashMap<>();
-        List<Rigging> strip = new ArrayList<>();
-        for (ImportStrip.Slot slot : laid.strip()) {
-            Rigging rigging = slot.there;
-            if (rigging == null) {
-                tally.add("riggings");
-                rigging = w.insert(new Rigging(
-                        Logbook.newId(),
-                        model.id(),
-                        strip.size() + 1,
-                        slot.versionId,
-                        strip.isEmpty() ? null : strip.get(strip.size() - 1).id(),
-                        slot.begin,
-                        slot.reason,
-                        slot.trialId));
-            }
-            made.put(slot, rigging);
-            strip.add(rigging);
-        }
-        Corrections.renumber(w, strip);
-        Set<String> kept = strip.stream().map(Rigging::id).collect(Collectors.toSet());
-        for (Rigging rigging : riggings) {
-            if (!kept.contains(rigging.id())) {
-                w.remove(Rigging.class, rigging.id());
-                Riggings.forgetIfUnused(w, rigging.versionId());
-            }
-        }
-        for (int i = 0; i < flights.size(); i++) {
-            Rigging rigging = Objects.requireNonNull(made.get(laid.ofFlight().get(i)));
-            FlightLine line = flights.get(i).line();
-            if (line == null) {
-                Objects.requireNonNull(flights.get(i).imported()).riggingId = rigging.id();
-            } else if (!rigging.id().equals(line.flight().riggingId())) {
-                w.update(FlightDraft.of(line.flight()).riggingId(rigging.id()).done());
             }
         }
     }

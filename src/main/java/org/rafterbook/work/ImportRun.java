@@ -147,13 +147,13 @@ final class ImportRun {
                 }
             }
         }
-        List<ImportModel.Step> steps = new ArrayList<>();
+        List<FlyingOrder.Step> steps = new ArrayList<>();
         Map<String, ImportedFlight> byId = new HashMap<>();
         fresh.forEach(f -> byId.put(f.id, f));
         for (FlightLine line : w.flights().ofModel(model.id())) {
-            steps.add(new ImportModel.Step(line, null));
+            steps.add(new FlyingOrder.Step(line, null));
         }
-        fresh.forEach(f -> steps.add(new ImportModel.Step(null, f)));
+        fresh.forEach(f -> steps.add(new FlyingOrder.Step(null, f)));
         steps.sort(FlyingOrder.OF_STEPS);
         new ImportModel(w, clock, tally, model, settings, sheets, ofModel).rig(steps);
     }

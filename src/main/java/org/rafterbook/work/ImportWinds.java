@@ -1,27 +1,20 @@
 package org.rafterbook.work;
 
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
-import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.exchange.FlightRow;
 import org.rafterbook.exchange.SideRows.ReadingRow;
 import org.rafterbook.exchange.SideRows.WindRow;
-import org.rafterbook.flight.Flight;
 import org.rafterbook.flight.Session;
 import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.logbook.Logbook;
 import org.rafterbook.logbook.Writer;
 import org.rafterbook.power.Motor;
 import org.rafterbook.power.Wind;
-import org.rafterbook.power.WindDraft;
 import org.rafterbook.power.WindEnd;
 import org.rafterbook.power.WindReading;
 
@@ -34,16 +27,14 @@ final class ImportWinds {
     private final ImportTally tally;
     private final ImportBasics basics;
     private final ImportSessions sessions;
-    private final Map<String, List<Wind>> ofMotor = new HashMap<>();
-    private final Map<String, Set<Integer>> reserved = new HashMap<>();
-    private final Set<String> outOfOrder = new TreeSet<>();
-    private final Map<String, Instant> when = new HashMap<>();
+    private final MotorWinds counted;
 
     ImportWinds(Writer writer, ImportTally tally, ImportBasics basics, ImportSessions sessions) {
         this.w = writer;
         this.tally = tally;
         this.basics = basics;
         this.sessions = sessions;
+        this.counted = new MotorWinds(writer);
     }
 
     /** Gives each new flight its wind. */
@@ -52,13 +43,12 @@ final class ImportWinds {
             String motor = placed.row().motor();
             Integer number = placed.row().windNo();
             if (motor != null && number != null) {
-                reserved.computeIfAbsent(ImportBasics.key(motor), m -> new HashSet<>())
-                        .add(number);
+                counted.reserve(motor, number);
             }
         }
         flights.bySession().values().forEach(this::session);
         plan.winds.forEach(p -> unflown(p.row()));
-        outOfOrder.forEach(this::countAnew);
+        counted.putInOrder();
         plan.readings.forEach(this::reading);
     }
 
@@ -113,7 +103,8 @@ final class ImportWinds {
         ImportRun.typed(f.row, asTyped, "turns_backed_off", "turnsBackedOff");
         ImportRun.typed(f.row, asTyped, "launch_torque_nmm", "launchTorqueNm");
         ImportRun.typed(f.row, asTyped, "max_torque_nmm", "maxTorqueNm");
-        return insert(
+        tally.add("winds");
+        return counted.insert(
                 motor,
                 cells.windNo(),
                 f.about(),
@@ -133,64 +124,11 @@ final class ImportWinds {
                         asTyped));
     }
 
-    private Wind insert(@Nullable Motor motor, @Nullable Integer number, Instant at, Wind wind) {
-        tally.add("winds");
-        if (motor == null) {
-            return w.insert(wind);
-        }
-        List<Wind> winds = winds(motor);
-        Set<Integer> taken = new HashSet<>();
-        winds.forEach(x -> taken.add(x.ordinal()));
-        int ordinal;
-        if (number != null && !taken.contains(number)) {
-            ordinal = number;
-        } else {
-            ordinal = winds.isEmpty() ? 1 : winds.get(winds.size() - 1).ordinal() + 1;
-            Set<Integer> kept =
-                    number == null ? reserved.getOrDefault(ImportBasics.key(motor.name()), Set.of()) : Set.of();
-            while (kept.contains(ordinal) || taken.contains(ordinal)) {
-                ordinal++;
-            }
-            if (!winds.isEmpty() && at.isBefore(when(winds.get(winds.size() - 1)))) {
-                outOfOrder.add(motor.id());
-            }
-        }
-        Wind made = w.insert(WindDraft.of(wind).ordinal(ordinal).done());
-        when.put(made.id(), at);
-        winds.add(made);
-        winds.sort(Comparator.comparingInt(Wind::ordinal));
-        return made;
-    }
-
-    private List<Wind> winds(Motor motor) {
-        return ofMotor.computeIfAbsent(
-                motor.id(), id -> new ArrayList<>(w.flights().windsOfMotor(id)));
-    }
-
-    /** When a wind was wound: as written down, else when it was first flown, else its session's day. */
-    private Instant when(Wind wind) {
-        return when.computeIfAbsent(wind.id(), id -> {
-            if (wind.woundAt() != null) {
-                return wind.woundAt();
-            }
-            for (Flight flight : w.where(Flight.class, "windId", id)) {
-                if (flight.launchedAt() != null) {
-                    return flight.launchedAt();
-                }
-            }
-            String sessionId = wind.sessionId();
-            Session session = sessionId == null ? null : w.find(Session.class, sessionId);
-            return session == null
-                    ? Instant.EPOCH
-                    : session.localDate().atStartOfDay(session.zone()).toInstant();
-        });
-    }
-
     private void unflown(WindRow row) {
         Motor motor = row.motor() == null ? null : basics.motor(row.motor(), 1);
         Session session = row.date() == null ? null : sessions.at(row.date(), row.venue());
         Instant woundAt = session == null ? null : ImportSessions.instant(session, row.woundAt());
-        List<Wind> known = motor == null ? w.where(Wind.class, "motorId", null) : winds(motor);
+        List<Wind> known = motor == null ? w.where(Wind.class, "motorId", null) : counted.of(motor);
         boolean there = known.stream()
                 .anyMatch(x -> Objects.equals(x.turnsWound(), row.turnsWound())
                         && Objects.equals(x.woundAt(), woundAt)
@@ -204,7 +142,8 @@ final class ImportWinds {
                 : session == null
                         ? Instant.EPOCH
                         : session.localDate().atStartOfDay(session.zone()).toInstant();
-        insert(
+        tally.add("winds");
+        counted.insert(
                 motor,
                 row.windNo(),
                 at,
@@ -224,27 +163,12 @@ final class ImportWinds {
                         Map.of()));
     }
 
-    /** Counts a motor's winds in the order they were wound: an import may bring older ones than those that are there. */
-    private void countAnew(String motorId) {
-        List<Wind> winds = new ArrayList<>(Objects.requireNonNull(ofMotor.get(motorId)));
-        winds.sort(Comparator.comparing(this::when).thenComparingInt(Wind::ordinal));
-        List<Wind> counted = new ArrayList<>();
-        for (Wind wind : winds) {
-            int ordinal = counted.size() + 1;
-            counted.add(
-                    wind.ordinal() == ordinal
-                            ? wind
-                            : w.update(WindDraft.of(wind).ordinal(ordinal).done()));
-        }
-        ofMotor.put(motorId, counted);
-    }
-
     private void reading(ImportPlan.Placed<ReadingRow> placed) {
         ReadingRow row = placed.row();
         Motor motor = basics.motorNamed(row.motor());
         Wind wind = motor == null
                 ? null
-                : winds(motor).stream()
+                : counted.of(motor).stream()
                         .filter(x -> x.ordinal() == row.windNo())
                         .findFirst()
                         .orElse(null);
