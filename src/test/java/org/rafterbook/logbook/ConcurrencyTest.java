@@ -18,7 +18,7 @@ import org.rafterbook.flight.Session;
 class ConcurrencyTest {
 
     private static final int THREADS = 4;
-    private static final int ENTRIES = 40;
+    private static final int ENTRIES = 25;
 
     @TempDir
     Path folder;
