@@ -71,6 +71,14 @@ class EffectsTest {
     }
 
     @Test
+    void likeliestBestIsNamedWithItsOddsRoundedDown() {
+        assertThat(change("a2").sentences())
+                .contains("Of the changes judged by themselves it is the likeliest to have raised the time most, "
+                        + "about 3 in 4.");
+        assertThat(change("a2").probabilityBest()).isBetween(0.75, 0.80);
+    }
+
+    @Test
     void changesThatMovedTogetherAreJudgedOnce() {
         assertThat(answer.judged()).isEqualTo(4);
         assertThat(answer.remarks()).anyMatch(s -> s.startsWith("4 changes were judged."));
