@@ -93,6 +93,15 @@ class EffectsTest {
         assertThat(answer.flightsAtLeast()).isEqualTo(10);
     }
 
+    /** All digits, so that a machine or a Java that gives others is noticed; change them only with Effects.EDITION. */
+    @Test
+    void digitsAreTheSameOnEveryMachine() {
+        Estimate effect = Objects.requireNonNull(change("a0").effect());
+        assertThat(effect.mean()).isEqualTo(-0.035488046493759626);
+        assertThat(effect.low()).isEqualTo(-0.07998992235547958);
+        assertThat(effect.high()).isEqualTo(0.009118157562128545);
+    }
+
     @Test
     void sameInputGivesTheSameAnswer() {
         assertThat(Effects.of(DemoFlights.read(DemoFlights.Touched.AT_LEAST))).isEqualTo(answer);
