@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -41,14 +40,13 @@ final class Confirmations {
 
     private int firstClaim(double[] contrast, boolean raised) {
         prepare();
-        NormalDistribution normal = new NormalDistribution();
         for (int s = 0; s < sessions.size(); s++) {
             double mean = 0;
             for (int j = 0; j < contrast.length; j++) {
                 mean += contrast[j] * estimates.get(s)[j];
             }
             double z = mean / Math.sqrt(upTo.get(s).variance(contrast));
-            if (normal.cumulativeProbability(raised ? z : -z) >= CLAIM) {
+            if (Normal.cumulative(raised ? z : -z) >= CLAIM) {
                 return s;
             }
         }

@@ -4,6 +4,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -53,7 +54,7 @@ final class EffectSentences {
                     + ", 90 % interval " + band(effect) + "). " + capital(flights()) + ".");
             double hidden = Math.max(Math.abs(effect.lowPercent()), Math.abs(effect.highPercent()));
             sentences.add("That is not \u201cno effect\u201d: an effect of " + Percent.plain(hidden)
-                    + " could still hide here.");
+                    + " could still hide here" + wouldShow(hidden / 100, context) + ".");
         } else {
             sentences.add(name() + ": " + change.word().word() + " the time, best guess "
                     + Percent.signed(effect.effectPercent()) + " (90 % interval " + band(effect) + "). "
@@ -69,7 +70,20 @@ final class EffectSentences {
             sentences.add("Hard to tell from " + name(input.setting(other.setting()), other.from(), other.to())
                     + ": what one gains the other loses. Fly one of them without the other.");
         }
+        Double best = change.probabilityBest();
+        if (context.likeliestBest() && best != null && effect.mean() > 0) {
+            sentences.add("Of the changes judged by themselves it is the likeliest to have raised the time most, "
+                    + Figures.oddsAtLeast(best) + ".");
+        }
         turns(effect, context);
+    }
+
+    private static String wouldShow(double gain, EffectContext known) {
+        OptionalInt each = FlightsNeeded.perSetting(gain, known.season().flightScatter(), 0.80);
+        return each.isEmpty()
+                ? ""
+                : "; about " + each.getAsInt() + " + " + each.getAsInt()
+                        + " flights alternating on one day would show it";
     }
 
     private String acrossDays(EffectContext known) {
@@ -120,7 +134,7 @@ final class EffectSentences {
         String where = neither ? "at either value" : "at " + change.setting().show(open);
         String what = change.atLeastFrom() + change.atLeastTo() == 0 || cutShort == 0
                 ? "no flight " + where + " counts yet"
-                : "no clean flight " + where + " yet, " + count(cutShort, "flight") + " there "
+                : "no clean flight " + where + " yet, " + Figures.count(cutShort, "flight") + " there "
                         + (cutShort == 1 ? "was" : "were") + " cut short and "
                         + (cutShort == 1 ? "says" : "say") + " only \u201cat least\u201d";
         sentences.add(name() + ": no answer yet, " + what + ". " + capital(flights())
@@ -141,7 +155,7 @@ final class EffectSentences {
                 ? "too few flights for an interval"
                 : "90 % interval " + Percent.band(low, high);
         sentences.add("Same-day comparison: " + Percent.signed(result.effectPercent()) + " (" + interval + "), "
-                + count(result.flightsFrom(), "flight") + " and " + result.flightsTo() + " on "
+                + Figures.count(result.flightsFrom(), "flight") + " and " + result.flightsTo() + " on "
                 + days(result.days()) + ".");
         if (result.orderNotMixed()) {
             sentences.add("Order not mixed, one value was always flown first: warming-up could be the cause.");
@@ -198,7 +212,7 @@ final class EffectSentences {
                         + (low == null || high == null
                                 ? " (too few flights for an interval)"
                                 : " (90 % interval " + Percent.band(low, high) + ")")
-                        + ", " + count(later.flightsFrom(), "flight") + " and " + later.flightsTo();
+                        + ", " + Figures.count(later.flightsFrom(), "flight") + " and " + later.flightsTo();
         sentences.add("Flown again from " + DAY.format(confirmation.laterDay()) + " on; the later days alone say "
                 + says + ".");
     }
@@ -216,12 +230,12 @@ final class EffectSentences {
         String common = change.commonDays() == 0
                 ? ", no day holds both"
                 : ", " + days(change.commonDays()) + (change.commonDays() == 1 ? " holds both" : " hold both");
-        return count(change.flightsFrom(), "clean flight") + " at "
+        return Figures.count(change.flightsFrom(), "clean flight") + " at "
                 + change.from().label() + " and "
                 + change.flightsTo() + " at " + change.to().label() + common
                 + (cutShort == 0
                         ? ""
-                        : "; " + count(cutShort, "cut-short flight") + (cutShort == 1 ? " counts" : " count")
+                        : "; " + Figures.count(cutShort, "cut-short flight") + (cutShort == 1 ? " counts" : " count")
                                 + " as \u201cat least\u201d");
     }
 
@@ -229,12 +243,8 @@ final class EffectSentences {
         return Percent.band(estimate.lowPercent(), estimate.highPercent());
     }
 
-    static String count(int count, String noun) {
-        return count + " " + noun + (count == 1 ? "" : "s");
-    }
-
     private static String days(int days) {
-        return count(days, "day");
+        return Figures.count(days, "day");
     }
 
     private static String capital(String text) {

@@ -54,6 +54,15 @@ final class Figures {
         return "about " + best[0] + " in " + best[1];
     }
 
+    /** The customary odds at or below a chance, such as "about 1 in 2" for 0.59. */
+    static String oddsAtLeast(double chance) {
+        int[] below = ODDS[0];
+        for (int[] odds : ODDS) {
+            below = chance * odds[1] >= odds[0] ? odds : below;
+        }
+        return "about " + below[0] + " in " + below[1];
+    }
+
     /** Nearness on the logit scale, where 1 in 20 and 1 in 10 lie as far apart as 19 in 20 and 9 in 10. */
     private static double distance(int[] odds, double chance) {
         double p = (double) odds[0] / odds[1];

@@ -154,7 +154,17 @@ final class JudgedSeason {
 
     @Nullable
     EffectContext context(int pair) {
-        return fit == null ? null : new EffectContext(Objects.requireNonNull(figures()), hardToTell(pair));
+        return fit == null
+                ? null
+                : new EffectContext(Objects.requireNonNull(figures()), isLikeliestBest(pair), hardToTell(pair));
+    }
+
+    private boolean isLikeliestBest(int pair) {
+        long judgedAlone =
+                IntStream.range(0, best.length).filter(this::isJudgedAlone).count();
+        return judgedAlone > 1
+                && isJudgedAlone(pair)
+                && IntStream.range(0, best.length).allMatch(k -> best[k] <= best[pair]);
     }
 
     private double correlation(int a, int b) {

@@ -51,7 +51,7 @@ final class SeasonSentences {
     private void flights() {
         int exact = exact();
         int left = input.flights().size() - counted.size();
-        sentences.add(EffectSentences.count(input.flights().size(), "flight") + " of " + input.model() + ": "
+        sentences.add(Figures.count(input.flights().size(), "flight") + " of " + input.model() + ": "
                 + exact + " clean, " + (counted.size() - exact) + " cut short and counted as \u201cat least\u201d, "
                 + left + " left out.");
         if (counted.size() < 2) {
@@ -137,19 +137,19 @@ final class SeasonSentences {
         int assumed =
                 (int) counted.stream().filter(ReviewFlight::humidityAssumed).count();
         if (assumed > 0) {
-            sentences.add(EffectSentences.count(assumed, "flight") + (assumed == 1 ? " has" : " have")
+            sentences.add(Figures.count(assumed, "flight") + (assumed == 1 ? " has" : " have")
                     + " no humidity of its own: 50 % was assumed.");
         }
         int partial = (int) counted.stream().filter(f -> f.motor().isPartial()).count();
         if (partial > 0) {
-            sentences.add(EffectSentences.count(partial, "flight") + " on a part of the motor "
-                    + (partial == 1 ? "is" : "are") + " scaled to the full one and compared only with their like.");
+            sentences.add(Figures.count(partial, "flight") + " on a part of the motor " + (partial == 1 ? "is" : "are")
+                    + " scaled to the full one and compared only with their like.");
         }
     }
 
     private static String filled(int flights, String what) {
-        return EffectSentences.count(flights, "flight") + " without " + what
-                + (flights == 1 ? " takes its" : " take their") + " session's mean, else the season's.";
+        return Figures.count(flights, "flight") + " without " + what + (flights == 1 ? " takes its" : " take their")
+                + " session's mean, else the season's.";
     }
 
     /** A setting typed once as a number and once as words has values that cannot be put in order. */

@@ -71,6 +71,14 @@ class EffectsTest {
     }
 
     @Test
+    void likeliestBestIsNamedWithItsOddsRoundedDown() {
+        assertThat(change("a2").sentences())
+                .contains("Of the changes judged by themselves it is the likeliest to have raised the time most, "
+                        + "about 3 in 4.");
+        assertThat(change("a2").probabilityBest()).isBetween(0.75, 0.80);
+    }
+
+    @Test
     void changesThatMovedTogetherAreJudgedOnce() {
         assertThat(answer.judged()).isEqualTo(4);
         assertThat(answer.remarks()).anyMatch(s -> s.startsWith("4 changes were judged."));
@@ -83,6 +91,15 @@ class EffectsTest {
                 .anyMatch(s -> s.contains("over the season whatever you did"));
         assertThat(answer.flightsExact()).isEqualTo(70);
         assertThat(answer.flightsAtLeast()).isEqualTo(10);
+    }
+
+    /** All digits, so that a machine or a Java that gives others is noticed; change them only with Effects.EDITION. */
+    @Test
+    void digitsAreTheSameOnEveryMachine() {
+        Estimate effect = Objects.requireNonNull(change("a0").effect());
+        assertThat(effect.mean()).isEqualTo(-0.035488046493759626);
+        assertThat(effect.low()).isEqualTo(-0.07998992235547958);
+        assertThat(effect.high()).isEqualTo(0.009118157562128545);
     }
 
     @Test

@@ -164,7 +164,7 @@ final class SeasonTally {
     }
 
     double power() {
-        return 100.0 * gainsRaised / gains;
+        return gains == 0 ? 0 : 100.0 * gainsRaised / gains;
     }
 
     double comparedShare() {
