@@ -86,7 +86,7 @@ class ResponsesTest {
         Random random = new Random(97);
         int held = 0;
         int asked = 0;
-        for (int season = 0; season < 25; season++) {
+        for (int season = 0; season < 12; season++) {
             List<ResponsePoint> points = new ArrayList<>();
             for (int i = 0; i < 24; i++) {
                 double x = (i % 4) / 3.0;
