@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
@@ -133,6 +134,28 @@ class SeasonPlansTest {
         // The truth loses 2.5 % from 7 to 9.5; taken out with the wing's place it would lose nothing.
         assertThat(atTen - atSeven).isGreaterThan(0.005);
         assertThat(margin.flown().low()).isCloseTo(5, within(1e-9));
+    }
+
+    @Test
+    void onlyWhatDoesNotMoveTheMarginIsTakenOut() {
+        Design design = new Design(season);
+        SeasonFit fit =
+                new SeasonFit(design, design.model(), Sampler.run(design.model(), List.of(), 200, 1000, Progress.NONE));
+        List<ResponsePoint> kept = new CorrectedFlights(fit).alongMargin(Set.of("wing place"));
+        List<ResponsePoint> removed = new CorrectedFlights(fit).alongMargin(Set.of());
+        Level last =
+                season.flights().get(season.flights().size() - 1).settings().get("wing place");
+
+        for (int i = 0; i < kept.size(); i++) {
+            Level own = season.flights().get(i).settings().get("wing place");
+            double[] contrast = Objects.requireNonNull(
+                    design.contrast("wing place", Objects.requireNonNull(last), Objects.requireNonNull(own)));
+            double effect = IntStream.range(0, contrast.length)
+                    .mapToDouble(j -> contrast[j] * fit.draws().columnMeans()[j])
+                    .sum();
+            assertThat(kept.get(i).logDuration() - removed.get(i).logDuration())
+                    .isCloseTo(own.same(last) ? 0 : effect, within(1e-12));
+        }
     }
 
     private static double loss(Response response, double at) {
