@@ -14,9 +14,12 @@ import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import java.util.stream.IntStream;
 import org.assertj.core.api.Assertions;
+import org.hipparchus.random.Well19937c;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.rafterbook.review.BackChoice.Reason;
 import org.rafterbook.review.TrialProposal.Open;
 
@@ -282,6 +285,33 @@ class SeasonPlansTest {
                         .plans()
                         .back())
                 .hasSizeLessThanOrEqualTo(1);
+    }
+
+    /** Whatever is thrown at it: plans with words, no exception, nothing that is not a number. */
+    @ParameterizedTest
+    @ValueSource(longs = {21, 22, 23, 24, 25, 26, 27, 28, 29, 30, 31, 32})
+    void anySmallSeasonHasPlansInWords(long seed) {
+        ReviewInput input = ThinSeasonsTest.random(new Well19937c(seed));
+
+        SeasonPlans plans = SeasonPlans.of(input, wishes(), Progress.NONE).plans();
+
+        List<String> words = new ArrayList<>(plans.advice());
+        plans.responses().values().forEach(r -> words.addAll(words(r)));
+        words.addAll(words(plans.margin()));
+        plans.proposals().forEach(p -> words.addAll(p.sentences()));
+        assertThat(words).as("seed %d", seed).noneMatch(s -> s.contains("NaN") || s.contains("null"));
+        assertThat(plans.proposals()).allMatch(p -> Double.isFinite(p.forecast().worth()));
+    }
+
+    private static List<String> words(Answer<Response> answer) {
+        if (answer instanceof Answer.Known<Response> known) {
+            assertThat(known.value().curve())
+                    .allMatch(p -> p.logLow() <= p.logDuration() && p.logDuration() <= p.logHigh());
+            List<String> words = new ArrayList<>(known.value().sentences());
+            words.add(known.value().next().sentence());
+            return words;
+        }
+        return List.of(((Answer.CannotTell<Response>) answer).sentence());
     }
 
     @Test
