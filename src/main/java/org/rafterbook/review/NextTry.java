@@ -4,12 +4,12 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 
 /**
- * Which value of one setting to fly next: the one with the highest expected gain over the value estimated best, never
+ * Which value of one setting to fly next: the one with the highest expected gain over the flown value estimated best, never
  * further than a quarter of the range from anything flown.
  *
  * @param axis the setting
  * @param value the value to try, in the axis's unit
- * @param against the value estimated best so far, to fly it alternately with
+ * @param against the flown value estimated best, to fly it alternately with
  * @param expectedGain expected gain of log duration over {@code against}
  * @param chance probability that {@code value} beats {@code against}
  * @param difference mean difference of log duration to {@code against}

@@ -77,14 +77,16 @@ public final class Responses {
                 next(axis, fit, range, scaled)));
     }
 
-    /** The suggestion among the fit's places beyond the grid. */
+    /**
+     * The suggestion among the fit's places beyond the grid, against the flown one with the highest mean: what was never
+     * flown can be worth trying, but one is not there before one has flown it. In simulation (60 seasons each, parabola and
+     * cliff) this ends as near the best as taking the highest mean flown or not, and loses less on the way.
+     */
     private static NextTry next(SettingInfo axis, OnePeakFit fit, Span range, List<ResponsePoint> scaled) {
-        int[] within = IntStream.range(OnePeak.GRID, fit.places())
-                .filter(k -> scaled.stream().anyMatch(p -> Math.abs(p.value() - fit.at(k)) <= NextTry.REACH + 1e-9))
-                .toArray();
-        int incumbent = within[0];
-        for (int k : within) {
-            incumbent = fit.curve(k) > fit.curve(incumbent) ? k : incumbent;
+        int[] within = places(fit, scaled, NextTry.REACH);
+        int incumbent = -1;
+        for (int k : places(fit, scaled, 0)) {
+            incumbent = incumbent < 0 || fit.curve(k) > fit.curve(incumbent) ? k : incumbent;
         }
         int best = incumbent;
         OnePeakFit.Gain gain = new OnePeakFit.Gain(0, 0.5, 0, 0);
@@ -103,6 +105,13 @@ public final class Responses {
                 gain.chance(),
                 gain.mean(),
                 gain.sd());
+    }
+
+    /** Places beyond the grid no further than this from anything flown. */
+    private static int[] places(OnePeakFit fit, List<ResponsePoint> scaled, double reach) {
+        return IntStream.range(OnePeak.GRID, fit.places())
+                .filter(k -> scaled.stream().anyMatch(p -> Math.abs(p.value() - fit.at(k)) <= reach + 1e-9))
+                .toArray();
     }
 
     /** Values that differ by more than the tolerance from the one below, ascending. */

@@ -91,6 +91,50 @@ class CeilingTest {
         assertThat(advice.limitedByFlown()).isFalse();
     }
 
+    /** R 4.2.2, survival 3.5-3 and lm: computed independently for this project. */
+    @Test
+    void heightsAreTakenAsTheCensoredFitTakesThem() {
+        double[] fit = {2.9309335255, 0.9858272182, 0.0463240495};
+        assertThat(logLikelihood(fit)).isCloseTo(18.6128723315, within(1e-8));
+        for (int k = 0; k < 3; k++) {
+            for (double side : new double[] {0.999, 1.001}) {
+                double[] beside = fit.clone();
+                beside[k] *= side;
+                assertThat(logLikelihood(beside)).isLessThan(18.6128723315);
+            }
+        }
+    }
+
+    /** The trap: with touched flights dropped the line flattens (reference 2.923222982556, 0.946454420463). */
+    @Test
+    void droppingTouchedFlightsWouldFlattenTheLine() {
+        List<HeightFlight> clear =
+                model.flights().stream().filter(f -> !f.touched()).toList();
+        double mx = clear.stream().mapToDouble(CeilingTest::q).average().orElseThrow();
+        double my =
+                clear.stream().mapToDouble(f -> Math.log(f.lowM())).average().orElseThrow();
+        double slope = clear.stream()
+                        .mapToDouble(f -> (q(f) - mx) * Math.log(f.lowM()))
+                        .sum()
+                / clear.stream().mapToDouble(f -> (q(f) - mx) * (q(f) - mx)).sum();
+
+        assertThat(slope).isCloseTo(0.946454420463, within(1e-11));
+        assertThat(my - slope * mx).isCloseTo(2.923222982556, within(1e-11));
+    }
+
+    private static double q(HeightFlight flight) {
+        return Math.log(1000 * flight.torqueNm() / 35);
+    }
+
+    private static double logLikelihood(double[] fit) {
+        return model.flights().stream()
+                .mapToDouble(f -> {
+                    double z = (Math.log(f.lowM()) - fit[0] - fit[1] * q(f)) / fit[2];
+                    return f.touched() ? Math.log(Normal.cumulative(-z)) : Math.log(Normal.density(z) / fit[2]);
+                })
+                .sum();
+    }
+
     @Test
     void theSentenceNamesTheThreeChances() {
         assertThat(ceiling.sentence(new QuantityFormat(DisplayUnits.METRIC)))

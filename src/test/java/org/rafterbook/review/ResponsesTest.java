@@ -86,7 +86,7 @@ class ResponsesTest {
         Random random = new Random(97);
         int held = 0;
         int asked = 0;
-        for (int season = 0; season < 25; season++) {
+        for (int season = 0; season < 12; season++) {
             List<ResponsePoint> points = new ArrayList<>();
             for (int i = 0; i < 24; i++) {
                 double x = (i % 4) / 3.0;
@@ -115,7 +115,7 @@ class ResponsesTest {
         List<ResponsePoint> points = new ArrayList<>();
         for (int i = 0; i < 9; i++) {
             double x = 2 + 0.25 * (i % 3);
-            points.add(new ResponsePoint(x, "s" + i / 3, 6 + 0.1 * x + 0.01 * random.nextGaussian(), false));
+            points.add(new ResponsePoint(x, "s" + i / 3, 6 + 0.3 * x + 0.01 * random.nextGaussian(), false));
         }
 
         NextTry next = known(Responses.of(setting(0.25, 1.0, 6.0), points)).next();

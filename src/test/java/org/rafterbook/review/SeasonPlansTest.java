@@ -7,15 +7,19 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import java.util.stream.IntStream;
 import org.assertj.core.api.Assertions;
+import org.hipparchus.random.Well19937c;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.rafterbook.review.BackChoice.Reason;
 import org.rafterbook.review.TrialProposal.Open;
 
@@ -133,6 +137,28 @@ class SeasonPlansTest {
         // The truth loses 2.5 % from 7 to 9.5; taken out with the wing's place it would lose nothing.
         assertThat(atTen - atSeven).isGreaterThan(0.005);
         assertThat(margin.flown().low()).isCloseTo(5, within(1e-9));
+    }
+
+    @Test
+    void onlyWhatDoesNotMoveTheMarginIsTakenOut() {
+        Design design = new Design(season);
+        SeasonFit fit =
+                new SeasonFit(design, design.model(), Sampler.run(design.model(), List.of(), 200, 1000, Progress.NONE));
+        List<ResponsePoint> kept = new CorrectedFlights(fit).alongMargin(Set.of("wing place"));
+        List<ResponsePoint> removed = new CorrectedFlights(fit).alongMargin(Set.of());
+        Level last =
+                season.flights().get(season.flights().size() - 1).settings().get("wing place");
+
+        for (int i = 0; i < kept.size(); i++) {
+            Level own = season.flights().get(i).settings().get("wing place");
+            double[] contrast = Objects.requireNonNull(
+                    design.contrast("wing place", Objects.requireNonNull(last), Objects.requireNonNull(own)));
+            double effect = IntStream.range(0, contrast.length)
+                    .mapToDouble(j -> contrast[j] * fit.draws().columnMeans()[j])
+                    .sum();
+            assertThat(kept.get(i).logDuration() - removed.get(i).logDuration())
+                    .isCloseTo(own.same(last) ? 0 : effect, within(1e-12));
+        }
     }
 
     private static double loss(Response response, double at) {
@@ -259,6 +285,33 @@ class SeasonPlansTest {
                         .plans()
                         .back())
                 .hasSizeLessThanOrEqualTo(1);
+    }
+
+    /** Whatever is thrown at it: plans with words, no exception, nothing that is not a number. */
+    @ParameterizedTest
+    @ValueSource(longs = {21, 22, 23, 24, 25, 26, 27, 28, 29, 30, 31, 32})
+    void anySmallSeasonHasPlansInWords(long seed) {
+        ReviewInput input = ThinSeasonsTest.random(new Well19937c(seed));
+
+        SeasonPlans plans = SeasonPlans.of(input, wishes(), Progress.NONE).plans();
+
+        List<String> words = new ArrayList<>(plans.advice());
+        plans.responses().values().forEach(r -> words.addAll(words(r)));
+        words.addAll(words(plans.margin()));
+        plans.proposals().forEach(p -> words.addAll(p.sentences()));
+        assertThat(words).as("seed %d", seed).noneMatch(s -> s.contains("NaN") || s.contains("null"));
+        assertThat(plans.proposals()).allMatch(p -> Double.isFinite(p.forecast().worth()));
+    }
+
+    private static List<String> words(Answer<Response> answer) {
+        if (answer instanceof Answer.Known<Response> known) {
+            assertThat(known.value().curve())
+                    .allMatch(p -> p.logLow() <= p.logDuration() && p.logDuration() <= p.logHigh());
+            List<String> words = new ArrayList<>(known.value().sentences());
+            words.add(known.value().next().sentence());
+            return words;
+        }
+        return List.of(((Answer.CannotTell<Response>) answer).sentence());
     }
 
     @Test

@@ -137,7 +137,7 @@ class ThinSeasonsTest {
         assertThat(String.join(" ", answer.remarks())).doesNotContain("NaN").doesNotContain("null");
     }
 
-    private static ReviewInput random(Well19937c random) {
+    static ReviewInput random(Well19937c random) {
         SeasonBuilder season = new SeasonBuilder();
         int count = random.nextInt(14);
         int day = 0;

@@ -1,0 +1,247 @@
+package org.rafterbook.review;
+
+import java.time.temporal.ChronoUnit;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.hipparchus.linear.CholeskyDecomposition;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Log duration of the next flight from the latest flights alike, without any draws, so that it follows while a setting or
+ * the turns are changed.
+ *
+ * <p>Times are scaled to the planned turns and tonight's air (duration goes with turns and with the root of density), then
+ * averaged by how much two flights share: day, settings, build, motor, and how long ago they were; the same prior
+ * deviations as in the effects model. Scatter from flight to flight and from day to day is averaged over a grid by how
+ * well it explains the flights. Flights cut short stand at their expected time and weigh less. Own method of this project.
+ */
+final class DurationForecast {
+
+    private static final int LATEST = 40;
+
+    private static final double LEVEL_SD = 1;
+    private static final double SETTING_SD = 0.08 / Math.sqrt(2);
+    private static final double BUILD_SD = 0.05;
+    private static final double MOTOR_SD = 0.02;
+    private static final double SLOPE_SD = 0.3;
+    private static final double TREND_SD = 0.08;
+    private static final double SEASON_DAYS = 150;
+
+    private static final double[] FLIGHT_SDS = {0.015, 0.02, 0.027, 0.036, 0.048, 0.063, 0.084, 0.112, 0.15};
+    private static final double[] DAY_SDS = {0.005, 0.012, 0.02, 0.03, 0.045, 0.068, 0.10};
+    private static final double FLIGHT_SCALE = 0.10;
+    private static final double DAY_SCALE = 0.04;
+    private static final int IMPUTATIONS = 4;
+
+    private final List<ReviewFlight> flights;
+    private final NextFlight next;
+    private final double[] turns;
+    private final double[] density;
+    private final double[] scaled;
+    private final int unscaled;
+    /** 1 where two flights share their session. */
+    private final RealMatrix sameDay;
+
+    private final RealVector sameDayAsNext;
+
+    /** Of flights that count, in flying order, on the same share of a motor as the next one; at least one. */
+    DurationForecast(List<ReviewFlight> alike, NextFlight next) {
+        flights = alike.subList(Math.max(0, alike.size() - LATEST), alike.size());
+        this.next = next;
+        int n = flights.size();
+        turns = new double[n];
+        density = new double[n];
+        scaled = new double[n];
+        int unknown = 0;
+        for (int i = 0; i < n; i++) {
+            ReviewFlight flight = flights.get(i);
+            Double byTurns = lnRatio(flight.motor().turnsUsed(), next.turnsUsed());
+            Double byDensity = lnRatio(flight.densityKgM3(), next.densityKgM3());
+            turns[i] = byTurns == null ? 0 : byTurns;
+            density[i] = byDensity == null ? 0 : byDensity;
+            unknown += byTurns == null || byDensity == null ? 1 : 0;
+            scaled[i] = StrictMath.log(flight.outcome().countsS()) - turns[i] - 0.5 * density[i];
+        }
+        unscaled = unknown;
+        sameDay = MatrixUtils.createRealMatrix(n, n);
+        sameDayAsNext = MatrixUtils.createRealVector(new double[n]);
+        for (int i = 0; i < n; i++) {
+            String session = flights.get(i).sessionId();
+            sameDayAsNext.setEntry(i, session.equals(next.sessionId()) ? 1 : 0);
+            for (int j = 0; j < n; j++) {
+                sameDay.setEntry(i, j, session.equals(flights.get(j).sessionId()) ? 1 : 0);
+            }
+        }
+    }
+
+    List<ReviewFlight> flights() {
+        return flights;
+    }
+
+    /** Flights for which the turns or the air are unknown, or all where the next flight's are. */
+    int unscaled() {
+        return unscaled;
+    }
+
+    private static @Nullable Double lnRatio(@Nullable Double flown, @Nullable Double planned) {
+        return flown == null || planned == null || !(flown > 0) || !(planned > 0)
+                ? null
+                : Double.valueOf(StrictMath.log(flown / planned));
+    }
+
+    NormalMixture lnDuration() {
+        RealMatrix shared = shared();
+        RealVector ahead = ahead();
+        double prior = own();
+        double[] y = expected(shared);
+        double mean = 0;
+        for (double v : y) {
+            mean += v / y.length;
+        }
+        RealVector residual = MatrixUtils.createRealVector(y).mapSubtract(mean);
+        int count = FLIGHT_SDS.length * DAY_SDS.length;
+        double[] logWeight = new double[count];
+        double[] means = new double[count];
+        double[] sds = new double[count];
+        int k = 0;
+        for (double flightSd : FLIGHT_SDS) {
+            for (double daySd : DAY_SDS) {
+                CholeskyDecomposition cholesky = new CholeskyDecomposition(covariance(shared, flightSd, daySd));
+                RealVector cross = ahead.add(sameDayAsNext.mapMultiply(daySd * daySd));
+                RealVector solved = cholesky.getSolver().solve(residual);
+                // At most 40 flights with variances above 1e-4: the determinant stays within a double's range.
+                double logDeterminant = 0.5 * StrictMath.log(cholesky.getDeterminant());
+                logWeight[k] = -0.5 * residual.dotProduct(solved)
+                        - logDeterminant
+                        + logHalfT(flightSd, FLIGHT_SCALE)
+                        + logHalfT(daySd, DAY_SCALE);
+                means[k] = mean + cross.dotProduct(solved);
+                double variance = prior
+                        + daySd * daySd
+                        + flightSd * flightSd
+                        - cross.dotProduct(cholesky.getSolver().solve(cross));
+                sds[k++] = Math.sqrt(Math.max(variance, flightSd * flightSd));
+            }
+        }
+        return new NormalMixture(normalised(logWeight), means, sds);
+    }
+
+    /** The grids are about geometric, hence the factor x of the prior's density. */
+    private static double logHalfT(double x, double scale) {
+        double u = x / scale;
+        return -2 * StrictMath.log(1 + u * u / 3) + StrictMath.log(x);
+    }
+
+    private static double[] normalised(double[] logWeight) {
+        double top = Double.NEGATIVE_INFINITY;
+        for (double w : logWeight) {
+            top = Math.max(top, w);
+        }
+        double sum = 0;
+        double[] weight = new double[logWeight.length];
+        for (int k = 0; k < weight.length; k++) {
+            weight[k] = StrictMath.exp(logWeight[k] - top);
+            sum += weight[k];
+        }
+        for (int k = 0; k < weight.length; k++) {
+            weight[k] /= sum;
+        }
+        return weight;
+    }
+
+    /** The scaled times; for a flight cut short what is expected of it given that it would have lasted longer. */
+    private double[] expected(RealMatrix shared) {
+        double[] y = scaled.clone();
+        if (flights.stream().allMatch(ReviewFlight::isExact)) {
+            return y;
+        }
+        double flightSd = FlightsNeeded.USUAL_SCATTER;
+        double daySd = FlightsNeeded.USUAL_DAY_SCATTER;
+        RealMatrix covariance = covariance(shared, flightSd, daySd);
+        var solver = new CholeskyDecomposition(covariance).getSolver();
+        for (int step = 0; step < IMPUTATIONS; step++) {
+            double mean = 0;
+            for (double v : y) {
+                mean += v / y.length;
+            }
+            RealVector residual = MatrixUtils.createRealVector(y).mapSubtract(mean);
+            RealVector solved = solver.solve(residual);
+            for (int i = 0; i < y.length; i++) {
+                if (!flights.get(i).isExact()) {
+                    double weight = weight(i);
+                    double fit = y[i] - flightSd * flightSd / weight * solved.getEntry(i);
+                    double z = (scaled[i] - fit) / flightSd;
+                    y[i] = fit + flightSd * Normal.density(z) / Math.max(Normal.cumulative(-z), 1e-300);
+                }
+            }
+        }
+        return y;
+    }
+
+    private double weight(int flight) {
+        return flights.get(flight).isExact() ? 1 : ResponsePoint.AT_LEAST_WEIGHT;
+    }
+
+    private RealMatrix covariance(RealMatrix shared, double flightSd, double daySd) {
+        RealMatrix covariance = shared.add(sameDay.scalarMultiply(daySd * daySd));
+        for (int i = 0; i < flights.size(); i++) {
+            covariance.addToEntry(i, i, flightSd * flightSd / weight(i));
+        }
+        return covariance;
+    }
+
+    private RealMatrix shared() {
+        RealMatrix shared = MatrixUtils.createRealMatrix(flights.size(), flights.size());
+        for (int i = 0; i < flights.size(); i++) {
+            ReviewFlight a = flights.get(i);
+            for (int j = 0; j < flights.size(); j++) {
+                ReviewFlight b = flights.get(j);
+                double slopes = SLOPE_SD * SLOPE_SD * (turns[i] * turns[j] + density[i] * density[j]);
+                double trend = TREND_SD * TREND_SD * ago(i) * ago(j);
+                boolean motor = a.motor().motorId() != null
+                        && a.motor().motorId().equals(b.motor().motorId());
+                shared.setEntry(
+                        i, j, slopes + trend + alike(a.settings(), b.settings(), a.build() == b.build(), motor));
+            }
+        }
+        return shared;
+    }
+
+    private RealVector ahead() {
+        RealVector ahead = MatrixUtils.createRealVector(new double[flights.size()]);
+        for (int i = 0; i < flights.size(); i++) {
+            ReviewFlight a = flights.get(i);
+            boolean motor =
+                    next.motorId() != null && next.motorId().equals(a.motor().motorId());
+            ahead.setEntry(i, alike(a.settings(), next.settings(), a.build() == next.build(), motor));
+        }
+        return ahead;
+    }
+
+    private double own() {
+        return alike(next.settings(), next.settings(), true, next.motorId() != null);
+    }
+
+    private double ago(int flight) {
+        return ChronoUnit.DAYS.between(flights.get(flight).sessionDate(), next.date()) / SEASON_DAYS;
+    }
+
+    private static double alike(Map<String, Level> a, Map<String, Level> b, boolean sameBuild, boolean sameMotor) {
+        double sum =
+                LEVEL_SD * LEVEL_SD + (sameBuild ? BUILD_SD * BUILD_SD : 0) + (sameMotor ? MOTOR_SD * MOTOR_SD : 0);
+        Set<String> settings = new HashSet<>(a.keySet());
+        settings.addAll(b.keySet());
+        for (String setting : settings) {
+            Level one = a.get(setting);
+            Level other = b.get(setting);
+            boolean same = one == null ? other == null : other != null && one.same(other);
+            sum += same ? SETTING_SD * SETTING_SD : 0;
+        }
+        return sum;
+    }
+}
