@@ -13,18 +13,21 @@ import org.rafterbook.review.ReviewInput;
  * @param points every flight in flying order, those of an open trial included
  * @param riggings the model's history, oldest first
  * @param changes one for each pair of values changed directly into each other, in the order of the first change
+ * @param remarks what is said of the season as a whole, and what is needed next
  */
 public record ReviewAnswer(
         Model model,
         ReviewInput input,
         List<ReviewPoint> points,
         List<ReviewRigging> riggings,
-        List<ReviewChange> changes) {
+        List<ReviewChange> changes,
+        List<String> remarks) {
 
     public ReviewAnswer {
         points = List.copyOf(points);
         riggings = List.copyOf(riggings);
         changes = List.copyOf(changes);
+        remarks = List.copyOf(remarks);
     }
 
     /** Versions that were rigged. */

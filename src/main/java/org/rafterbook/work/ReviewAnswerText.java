@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.review.Level;
+import org.rafterbook.review.SameDayResult;
 
 /** The review for the command line: as the value of one JSON document, or as text to read. */
 public final class ReviewAnswerText {
@@ -58,11 +59,16 @@ public final class ReviewAnswerText {
         entry.put("flights_to", change.flightsTo());
         entry.put("common_days", change.commonDays());
         entry.put("together_with", change.togetherWith());
-        entry.put(
-                "order_not_mixed",
-                change.sameDay() == null
-                        ? null
-                        : Boolean.valueOf(change.sameDay().orderNotMixed()));
+        SameDayResult sameDay = change.sameDay();
+        entry.put("same_day_effect_percent", sameDay == null ? null : Double.valueOf(sameDay.effectPercent()));
+        entry.put("same_day_low_percent", sameDay == null ? null : sameDay.lowPercent());
+        entry.put("same_day_high_percent", sameDay == null ? null : sameDay.highPercent());
+        entry.put("same_day_probability", sameDay == null ? null : Double.valueOf(sameDay.p()));
+        entry.put("same_day_flights_from", sameDay == null ? null : Integer.valueOf(sameDay.flightsFrom()));
+        entry.put("same_day_flights_to", sameDay == null ? null : Integer.valueOf(sameDay.flightsTo()));
+        entry.put("same_day_days", sameDay == null ? null : Integer.valueOf(sameDay.days()));
+        entry.put("order_not_mixed", sameDay == null ? null : Boolean.valueOf(sameDay.orderNotMixed()));
+        entry.put("sentences", ReviewWords.sentences(change));
         String missing = ReviewWords.missing(change);
         if (missing != null) {
             entry.put("missing", missing);
@@ -88,7 +94,7 @@ public final class ReviewAnswerText {
             }
             for (ReviewChange change : answer.changes()) {
                 String lead = "- ";
-                for (String sentence : ReviewWords.sentences(answer, change)) {
+                for (String sentence : ReviewWords.sentences(change)) {
                     text.append("  ").append(lead).append(sentence).append('\n');
                     lead = "  ";
                 }

@@ -1,77 +1,90 @@
 package org.rafterbook.work;
 
 import java.util.List;
-import org.hipparchus.distribution.continuous.TDistribution;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.review.ChangeEffect;
+import org.rafterbook.review.Comparison;
 import org.rafterbook.review.Level;
 import org.rafterbook.review.SameDayResult;
 import org.rafterbook.review.SettingInfo;
+import org.rafterbook.review.Word;
 
 /**
  * Two values of one setting that were changed directly into each other, and what the flights say about them.
  *
- * @param from the value flown first
+ * @param said what the estimates say
  * @param fromVersion number of the version before, at the first such change
  * @param toVersion number of the version after
- * @param sameDay null where the two were not compared on one day
- * @param flightsFrom flights the answer rests on; where there is none, clean flights with the value
- * @param togetherWith labels of settings that changed with it each time; empty where it was once changed alone
+ * @param togetherWith labels of what it moved together with
  */
 public record ReviewChange(
-        SettingInfo setting,
-        Level from,
-        Level to,
+        ChangeEffect said,
         int fromVersion,
         int toVersion,
-        Comparison comparison,
-        @Nullable SameDayResult sameDay,
-        int flightsFrom,
-        int flightsTo,
         List<String> togetherWith,
         UpsetCount upsetsFrom,
         UpsetCount upsetsTo) {
-
-    /** Below this standard error of ln duration the times are equal by rounding and say nothing of their spread. */
-    private static final double NO_SPREAD = 1e-9;
 
     public ReviewChange {
         togetherWith = List.copyOf(togetherWith);
     }
 
-    /** Best guess, per cent of duration; null where the flights give none. */
+    public SettingInfo setting() {
+        return said.setting();
+    }
+
+    /** The value flown first. */
+    public Level from() {
+        return said.from();
+    }
+
+    public Level to() {
+        return said.to();
+    }
+
+    public Comparison comparison() {
+        return said.comparison();
+    }
+
+    /** The comparison that fits nothing; null where no day holds both with all else equal. */
+    public @Nullable SameDayResult sameDay() {
+        return said.sameDay();
+    }
+
+    public Word word() {
+        return said.word();
+    }
+
+    /** Clean flights with the value flown first. */
+    public int flightsFrom() {
+        return said.flightsFrom();
+    }
+
+    public int flightsTo() {
+        return said.flightsTo();
+    }
+
+    public int commonDays() {
+        return said.commonDays();
+    }
+
+    /** Best guess, per cent of duration, of both together where they moved together; null where there is none. */
     public @Nullable Double effectPercent() {
-        return sameDay == null ? null : Double.valueOf(sameDay.effectPercent());
+        return said.effect() == null ? null : Double.valueOf(said.effect().effectPercent());
     }
 
     /** Lower end of the 90 % interval, per cent of duration. */
     public @Nullable Double lowPercent() {
-        return hasSpread() && sameDay != null ? sameDay.lowPercent() : null;
+        return said.effect() == null ? null : Double.valueOf(said.effect().lowPercent());
     }
 
     /** Upper end of the 90 % interval, per cent of duration. */
     public @Nullable Double highPercent() {
-        return hasSpread() && sameDay != null ? sameDay.highPercent() : null;
+        return said.effect() == null ? null : Double.valueOf(said.effect().highPercent());
     }
 
-    /** Probability that the second value flies longer, by Student's distribution about the difference. */
+    /** Probability that the second value flies longer. */
     public @Nullable Double probabilityRaised() {
-        if (sameDay == null || sameDay.se() == null || !hasSpread()) {
-            return null;
-        }
-        return new TDistribution(sameDay.degrees()).cumulativeProbability(sameDay.effect() / sameDay.se());
-    }
-
-    private boolean hasSpread() {
-        return sameDay != null && sameDay.se() != null && sameDay.se() > NO_SPREAD;
-    }
-
-    public int commonDays() {
-        return sameDay == null ? 0 : sameDay.days();
-    }
-
-    public EffectWord word() {
-        return comparison == Comparison.MOVED_TOGETHER
-                ? EffectWord.CANNOT_BE_TOLD_APART
-                : EffectWord.of(probabilityRaised());
+        return said.effect() == null ? null : Double.valueOf(said.effect().probabilityRaised());
     }
 }

@@ -1,13 +1,16 @@
 package org.rafterbook.work;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Model;
@@ -21,6 +24,7 @@ import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.logbook.Logbook;
 import org.rafterbook.logbook.Reader;
 import org.rafterbook.logbook.Subscription;
+import org.rafterbook.review.Effects;
 import org.rafterbook.review.ReviewFlight;
 import org.rafterbook.review.ReviewInput;
 import org.rafterbook.review.SettingInfo;
@@ -28,6 +32,17 @@ import org.rafterbook.review.TrimStep;
 
 /** Joins what the logbook holds of a model into its review: what screens and commands ask. */
 public final class ReviewDesk {
+
+    private static final int KEPT = 8;
+
+    /** The last answers by what they rest on: going back to a model does not compute it again. */
+    private final Map<ReviewInput, org.rafterbook.review.ReviewAnswer> known =
+            Collections.synchronizedMap(new LinkedHashMap<>(KEPT, 0.75f, true) {
+                @Override
+                protected boolean removeEldestEntry(Map.Entry<ReviewInput, org.rafterbook.review.ReviewAnswer> eldest) {
+                    return size() > KEPT;
+                }
+            });
 
     private final Logbook logbook;
     private final Riggings riggings;
@@ -78,17 +93,44 @@ public final class ReviewDesk {
      * @param fullMotorsOnly true to set flights on partial motors aside
      */
     public ReviewAnswer review(String modelId, boolean fullMotorsOnly, Progress progress) {
+        return answer(modelId, fullMotorsOnly, progress, input -> effects(input, progress));
+    }
+
+    /** What can be said at once: everything but the effects, whose words are still open. */
+    public ReviewAnswer atOnce(String modelId, boolean fullMotorsOnly, Progress progress) {
+        return answer(modelId, fullMotorsOnly, progress, Effects::atOnce);
+    }
+
+    private org.rafterbook.review.ReviewAnswer effects(ReviewInput input, Progress progress) {
+        org.rafterbook.review.ReviewAnswer kept = known.get(input);
+        if (kept == null) {
+            kept = Effects.of(input, share -> {
+                progress.step(Math.round(100 * share), 100, "per cent");
+                return !progress.cancelled();
+            });
+            known.put(input, kept);
+        }
+        return kept;
+    }
+
+    private ReviewAnswer answer(
+            String modelId,
+            boolean fullMotorsOnly,
+            Progress progress,
+            Function<ReviewInput, org.rafterbook.review.ReviewAnswer> judge) {
         List<Rigged> strip = riggings.strip(modelId);
         Stored stored = logbook.read(r -> read(r, modelId));
         progress.check();
         List<ReviewPoint> points = points(strip, stored);
         ReviewInput input = input(strip, points, stored, fullMotorsOnly);
+        org.rafterbook.review.ReviewAnswer judged = judge.apply(input);
         return new ReviewAnswer(
                 logbook.read(r -> r.get(Model.class, modelId)),
                 input,
                 points,
                 history(strip),
-                new ReviewChanges(strip, stored.openTrials(), input).all(progress));
+                new ReviewChanges(strip, input).of(judged),
+                judged.remarks());
     }
 
     private static Stored read(Reader reader, String modelId) {

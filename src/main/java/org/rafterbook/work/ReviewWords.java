@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.review.Level;
-import org.rafterbook.review.SameDayResult;
 import org.rafterbook.units.QuantityFormat;
 
 /** What a review says, in sentences; the same on screens and on the command line. */
 public final class ReviewWords {
+
+    private static final String NOT_ON_ONE_DAY = "Not compared on one day: no day holds clean flights of both with all"
+            + " else equal. Fly both on one day, turn about.";
 
     private ReviewWords() {}
 
@@ -29,11 +31,6 @@ public final class ReviewWords {
         return signed(percent) + " %";
     }
 
-    /** A band of whole per cents, such as −1 to +9 %. */
-    public static String band(double low, double high) {
-        return signed(low) + " to " + percent(high);
-    }
-
     private static String signed(double percent) {
         String text = QuantityFormat.rounded(percent, 0);
         return text.equals("−0") || text.equals("0") ? "0" : percent > 0 ? "+" + text : text;
@@ -50,71 +47,18 @@ public final class ReviewWords {
         return n + " " + noun + (n == 1 ? "" : "s");
     }
 
-    /** Everything to be said of a change, the verdict first. */
-    public static List<String> sentences(ReviewAnswer answer, ReviewChange change) {
-        List<String> sentences = new ArrayList<>();
-        sentences.add(verdict(change));
-        SameDayResult sameDay = change.sameDay();
-        if (sameDay != null) {
-            sentences.add(basis(answer, change));
-            Double low = change.lowPercent();
-            Double high = change.highPercent();
-            if (low != null && high != null && change.word() == EffectWord.NO_CLEAR_DIFFERENCE) {
-                double most = Math.max(Math.abs(low), Math.abs(high));
-                sentences.add("That is not \"no effect\": one of " + QuantityFormat.rounded(most, 0)
-                        + " % could still hide here.");
-            }
-            if (sameDay.orderNotMixed()) {
-                sentences.add(
-                        "Order not mixed: all flights of one value came first, so warming-up could be the cause.");
-            }
-        }
-        String missing = missing(change);
-        if (missing != null) {
-            sentences.add(missing);
-        }
-        return sentences;
-    }
-
-    private static String verdict(ReviewChange change) {
-        String what = change.setting().label() + ", " + change.from().label() + " to " + value(change, change.to());
-        Double effect = change.effectPercent();
-        if (effect == null) {
-            return what + ": " + change.word().word() + ".";
-        }
-        Double low = change.lowPercent();
-        Double high = change.highPercent();
-        String duration = change.word().up() || change.word().down() ? " duration" : "";
-        return what + ": " + change.word().word() + duration + ", best guess " + percent(effect)
-                + (low == null || high == null ? "" : " (90 % interval " + band(low, high) + ")") + ".";
-    }
-
-    private static String basis(ReviewAnswer answer, ReviewChange change) {
-        int atLeast = (int) answer.points().stream()
-                .filter(p -> answer.enters(p) && p.atLeast() && holds(p, change))
-                .count();
-        return "Compared on one day: " + count(change.flightsFrom(), "clean flight") + " with the first value and "
-                + change.flightsTo() + " with the second on " + count(change.commonDays(), "common day")
-                + ", at equal turns and air"
-                + (atLeast == 0 ? "." : "; " + atLeast + " cut short count only as \"at least\" and are not in it.");
-    }
-
-    private static boolean holds(ReviewPoint point, ReviewChange change) {
-        Level level = point.flight().settings().get(change.setting().key());
-        return level != null && (level.same(change.from()) || level.same(change.to()));
+    /** Everything to be said of a change: the statement first, then the same-day comparison, or that there is none. */
+    public static List<String> sentences(ReviewChange change) {
+        return change.said().sentences();
     }
 
     /** Why there is no full answer and what is needed next; null where there is one. */
     public static @Nullable String missing(ReviewChange change) {
+        if (change.effectPercent() != null) {
+            return change.sameDay() == null ? NOT_ON_ONE_DAY : null;
+        }
         return switch (change.comparison()) {
-            case SAME_DAY ->
-                change.probabilityRaised() == null
-                        ? "One flight of each a day, or times that do not differ, give no interval: fly two of each"
-                                + " on one day."
-                        : null;
-            case ACROSS_DAYS ->
-                "Not compared on one day: no day holds clean flights of both with all else equal. Fly both on one"
-                        + " day, turn about.";
+            case SAME_DAY, ACROSS_DAYS -> "The effect is not computed yet.";
             case MOVED_TOGETHER ->
                 "Always changed together with " + String.join(" and ", change.togetherWith())
                         + ": cannot be told apart. Fly one of them changed alone.";
@@ -134,15 +78,8 @@ public final class ReviewWords {
         List<String> sentences = new ArrayList<>();
         sentences.add(count(answer.counted(), "flight") + " on " + count(answer.versions(), "version") + ", "
                 + count(answer.riggings().size(), "rigging") + ", " + count(answer.trimChanges(), "change") + ".");
-        if (answer.atLeast() > 0) {
-            sentences.add(answer.atLeast() + " cut short: they count as \"at least\".");
-        }
         if (answer.waiting() > 0) {
             sentences.add(count(answer.waiting(), "flight") + " of the open trial enter when it is judged.");
-        }
-        int leftOut = answer.leftOut().size();
-        if (leftOut > 0) {
-            sentences.add(count(leftOut, "flight") + " left out, each with its reason beside it.");
         }
         long noTurns = answer.points().stream()
                 .filter(p -> answer.enters(p) && p.flight().motor().turnsUsed() == null)
@@ -159,6 +96,7 @@ public final class ReviewWords {
         if (assumed > 0) {
             sentences.add(assumed + " with humidity taken as 50 %.");
         }
+        sentences.addAll(answer.remarks());
         return sentences;
     }
 }

@@ -11,9 +11,10 @@ import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.review.Comparison;
+import org.rafterbook.review.Word;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Words;
-import org.rafterbook.work.EffectWord;
 import org.rafterbook.work.ReviewAnswer;
 import org.rafterbook.work.ReviewChange;
 import org.rafterbook.work.ReviewWords;
@@ -42,6 +43,7 @@ final class ChangeTable extends TableView<ReviewChange> {
             }
         });
         model.changeProperty().subscribe(this::select);
+        widthProperty().subscribe(() -> em(em));
     }
 
     private void select(@Nullable ReviewChange change) {
@@ -60,20 +62,20 @@ final class ChangeTable extends TableView<ReviewChange> {
         java.util.Map<Integer, String> names = answer == null ? java.util.Map.of() : answer.versionNames();
         getColumns()
                 .setAll(List.of(
-                        column("what changed", 11.2, ChangeTable::title),
-                        column("from, to", 8.2, c -> pair(c, names)),
-                        column("compared", 8.6, c -> Words.body(c.comparison().word())),
+                        column("what changed", 9.9, ChangeTable::title),
+                        column("from, to", 8.5, c -> pair(c, names)),
+                        column("compared", 8.5, c -> Words.body(c.comparison().word())),
                         column(
                                 Double.isNaN(usual)
                                         ? "effect"
                                         : "effect, and at\nusual time " + ReviewWords.time(usual),
-                                7.6,
+                                8.1,
                                 c -> effect(c, usual)),
                         forest(reach),
-                        column("in words", 12.2, ChangeTable::word),
+                        column("in words", 12.3, ChangeTable::word),
                         column(
                                 "upsets\nrecovered",
-                                8.6,
+                                9.5,
                                 c -> Words.body(c.upsetsFrom().words() + ", "
                                         + c.upsetsTo().words()))));
         em(em);
@@ -93,7 +95,7 @@ final class ChangeTable extends TableView<ReviewChange> {
     }
 
     private static TableColumn<ReviewChange, ReviewChange> forest(double reach) {
-        TableColumn<ReviewChange, ReviewChange> column = column("", 8.6, c -> new ForestBar(c, reach));
+        TableColumn<ReviewChange, ReviewChange> column = column("", 8.3, c -> new ForestBar(c, reach));
         ForestBar axis = ForestBar.axis(reach);
         axis.prefWidthProperty().bind(column.widthProperty().subtract(2));
         column.setGraphic(axis);
@@ -113,8 +115,14 @@ final class ChangeTable extends TableView<ReviewChange> {
     /** Sets the columns' widths, which are kept in em, for this text size. */
     void em(double px) {
         em = px;
+        double total = 0;
         for (TableColumn<ReviewChange, ?> column : getColumns()) {
-            column.setPrefWidth((Double) column.getUserData() * px);
+            total += (Double) column.getUserData() * px;
+        }
+        // a little room is left for the bar that scrolls down, so that none is needed across
+        double fit = getWidth() > 0 ? Math.min(1, (getWidth() - px - 2) / total) : 1;
+        for (TableColumn<ReviewChange, ?> column : getColumns()) {
+            column.setPrefWidth((Double) column.getUserData() * px * fit);
         }
     }
 
@@ -145,8 +153,9 @@ final class ChangeTable extends TableView<ReviewChange> {
         if (effect == null) {
             return Words.hint("–");
         }
-        Label percent = Words.bold(ReviewWords.percent(effect));
-        if (Double.isNaN(usual)) {
+        boolean joint = change.comparison() == Comparison.MOVED_TOGETHER;
+        Label percent = Words.bold((joint ? "both " : "") + ReviewWords.percent(effect));
+        if (Double.isNaN(usual) || joint) {
             return percent;
         }
         long seconds = Math.round(usual * effect / 100);
@@ -155,9 +164,9 @@ final class ChangeTable extends TableView<ReviewChange> {
     }
 
     private static Node word(ReviewChange change) {
-        EffectWord word = change.word();
-        String text = word == EffectWord.CANNOT_BE_TOLD_APART ? "can't be told apart" : word.word();
-        Label label = word == EffectWord.RAISED || word == EffectWord.LOWERED ? Words.bold(text) : Words.body(text);
+        Word word = change.word();
+        String text = word == Word.CANNOT_BE_TOLD_APART ? "can't be told apart" : word.word();
+        Label label = word == Word.RAISED || word == Word.LOWERED ? Words.bold(text) : Words.body(text);
         return Lay.row(4, new EffectMark(word), label);
     }
 

@@ -1,18 +1,18 @@
 package org.rafterbook.ui.review;
 
+import org.rafterbook.review.Word;
 import org.rafterbook.ui.draw.Drawing;
 import org.rafterbook.ui.draw.MarkShape;
 import org.rafterbook.ui.draw.MarkStyle;
 import org.rafterbook.ui.draw.Pen;
 import org.rafterbook.ui.look.Token;
-import org.rafterbook.work.EffectWord;
 
 /** The sign beside the word of an effect: filled, half or open triangle, two lines, or dashes. */
 final class EffectMark extends Drawing {
 
-    private final EffectWord word;
+    private final Word word;
 
-    EffectMark(EffectWord word) {
+    EffectMark(Word word) {
         this.word = word;
         wish(1.2, 1.2);
     }
@@ -31,13 +31,17 @@ final class EffectMark extends Drawing {
                 pen.stroke(Token.INK_2, 1.6).dashed(3, 2).line(x - arm, y, x + arm, y);
             default ->
                 pen.mark(
-                        word.up() ? MarkShape.UP_TRIANGLE : MarkShape.DOWN_TRIANGLE,
-                        !word.firm() ? Token.INK_2 : word.up() ? Token.GOOD : Token.CAUTION,
+                        isUp() ? MarkShape.UP_TRIANGLE : MarkShape.DOWN_TRIANGLE,
+                        !word.isClaim() ? Token.INK_2 : isUp() ? Token.GOOD : Token.CAUTION,
                         style(),
                         x,
                         y,
                         8.5);
         }
+    }
+
+    private boolean isUp() {
+        return word == Word.RAISED || word == Word.VERY_PROBABLY_RAISED || word == Word.PROBABLY_RAISED;
     }
 
     private MarkStyle style() {

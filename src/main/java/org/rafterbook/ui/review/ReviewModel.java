@@ -73,21 +73,30 @@ public final class ReviewModel {
     void load() {
         String wanted = modelId;
         boolean full = fullMotorsOnly.get();
-        background
-                .call(p -> compute(wanted, full, p))
-                .in(slot)
-                .showing(progress)
-                .then(this::take);
+        background.call(p -> compute(wanted, full, false, p)).in(slot).then(first -> {
+            take(first);
+            ReviewAnswer shown = first.answer();
+            if (shown != null && !shown.changes().isEmpty()) {
+                background
+                        .call(p -> compute(shown.model().id(), full, true, p))
+                        .in(slot)
+                        .showing(progress)
+                        .then(this::take);
+            }
+        });
     }
 
-    private Loaded compute(@Nullable String wanted, boolean full, Progress steps) {
+    private Loaded compute(@Nullable String wanted, boolean full, boolean effects, Progress steps) {
         List<Model> flown = desk.models();
         Model model = flown.stream()
                 .filter(m -> m.id().equals(wanted))
                 .findFirst()
                 .or(() -> flown.stream().findFirst())
                 .orElse(null);
-        return new Loaded(flown, model == null ? null : desk.review(model.id(), full, steps));
+        if (model == null) {
+            return new Loaded(flown, null);
+        }
+        return new Loaded(flown, effects ? desk.review(model.id(), full, steps) : desk.atOnce(model.id(), full, steps));
     }
 
     private void take(Loaded now) {

@@ -60,7 +60,7 @@ final class SayingPanel extends VBox {
                     .add(Words.prose("Pick a trim change above; what its flights can tell stands here."));
             return;
         }
-        List<String> said = ReviewWords.sentences(answer, change);
+        List<String> said = ReviewWords.sentences(change);
         show(said.subList(1, said.size()));
         Label verdict = Words.bold(said.get(0));
         verdict.setWrapText(true);

@@ -104,7 +104,7 @@ class ReviewViewTest {
         assertThat(((TableView<?>) Objects.requireNonNull(scene.lookup(".change-table"))).getItems())
                 .hasSize(1);
         assertThat(words(scene))
-                .contains("raised duration, best guess +8 % (90 % interval +7 to +10 %)")
+                .contains("+8 % (90 % interval +7 to +10 %)")
                 .contains("n = 4, 3")
                 .contains("8 flights on 2 versions, 4 riggings, 3 changes.")
                 .contains("8 flights, 1 of them \"at least\"");
