@@ -24,14 +24,14 @@ import org.rafterbook.ui.chart.RuleLayers;
 import org.rafterbook.ui.draw.MarkView;
 import org.rafterbook.ui.draw.TextRole;
 import org.rafterbook.ui.draw.VersionMark;
+import org.rafterbook.ui.kit.EffectWordView;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.kit.Table;
-import org.rafterbook.ui.kit.Verdict;
-import org.rafterbook.ui.kit.VerdictView;
 import org.rafterbook.ui.kit.Words;
 import org.rafterbook.ui.look.Token;
 import org.rafterbook.ui.shell.Tools;
+import org.rafterbook.work.EffectWord;
 
 /** Rules, charts, a table with intervals: everything drawn on a canvas at once, with invented figures. */
 final class ChartSheet {
@@ -43,7 +43,7 @@ final class ChartSheet {
             String compared,
             String effect,
             IntervalBar.Interval interval,
-            Verdict verdict,
+            EffectWord verdict,
             String upsets) {}
 
     private ChartSheet() {}
@@ -207,11 +207,18 @@ final class ChartSheet {
         table.node("", 9, row -> new IntervalBar(range, row.interval()))
                 .head(new IntervalHead(range))
                 .styled("whole");
-        table.node("in words", 11, row -> new VerdictView(row.verdict()));
+        table.node("in words", 11, row -> new EffectWordView(row.verdict()));
         table.text("upsets\nrecovered", 6.5, Effect::upsets);
         table.rows(List.of(
                 new Effect(
-                        "Wing 5 mm forward", 4, 8, "same day", "+9 %, +0:46", in(5, 9, 13), Verdict.RAISED, "3 of 4"),
+                        "Wing 5 mm forward",
+                        4,
+                        8,
+                        "same day",
+                        "+9 %, +0:46",
+                        in(5, 9, 13),
+                        EffectWord.RAISED,
+                        "3 of 4"),
                 new Effect(
                         "Ballast 0.06, was 0.09 g",
                         3,
@@ -219,7 +226,7 @@ final class ChartSheet {
                         "same day",
                         "+5 %, +0:26",
                         in(1, 5, 9),
-                        Verdict.VERY_PROBABLY_RAISED,
+                        EffectWord.VERY_PROBABLY_RAISED,
                         "2 of 4"),
                 new Effect(
                         "Incidence 2.5°, was 3.0°",
@@ -228,7 +235,7 @@ final class ChartSheet {
                         "same day",
                         "+3 %, +0:15",
                         in(-2, 3, 8),
-                        Verdict.PROBABLY_RAISED,
+                        EffectWord.PROBABLY_RAISED,
                         "1 of 3"),
                 new Effect(
                         "Tail −0.50°",
@@ -237,7 +244,7 @@ final class ChartSheet {
                         "across days",
                         "−1 %, −0:05",
                         in(-6, -1, 30),
-                        Verdict.NO_CLEAR_DIFFERENCE,
+                        EffectWord.NO_CLEAR_DIFFERENCE,
                         "4 of 5"),
                 new Effect(
                         "Rudder 2.0°",
@@ -246,7 +253,7 @@ final class ChartSheet {
                         "same day",
                         "−4 %, −0:20",
                         new IntervalBar.Interval(-9, -4, 1, true),
-                        Verdict.PROBABLY_LOWERED,
+                        EffectWord.PROBABLY_LOWERED,
                         "5 of 6")));
         table.select(table.rows().get(0));
         table.asHighAsItsRows();

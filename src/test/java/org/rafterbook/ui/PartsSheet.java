@@ -26,6 +26,7 @@ import org.rafterbook.ui.draw.VersionMark;
 import org.rafterbook.ui.kit.Buttons;
 import org.rafterbook.ui.kit.CautionBox;
 import org.rafterbook.ui.kit.ChoiceField;
+import org.rafterbook.ui.kit.EffectWordView;
 import org.rafterbook.ui.kit.EmptyBox;
 import org.rafterbook.ui.kit.Field;
 import org.rafterbook.ui.kit.Lay;
@@ -35,8 +36,6 @@ import org.rafterbook.ui.kit.Segments;
 import org.rafterbook.ui.kit.SettingRow;
 import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.kit.ToDo;
-import org.rafterbook.ui.kit.Verdict;
-import org.rafterbook.ui.kit.VerdictView;
 import org.rafterbook.ui.kit.WatchFace;
 import org.rafterbook.ui.kit.Words;
 import org.rafterbook.ui.look.Token;
@@ -44,6 +43,7 @@ import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.units.Quantity;
 import org.rafterbook.units.TypedValue;
+import org.rafterbook.work.EffectWord;
 import org.rafterbook.work.Step;
 
 /** All parts side by side, to be compared with each other and looked at in every theme. */
@@ -154,9 +154,9 @@ final class PartsSheet {
         GridPane grid = new GridPane();
         grid.setHgap(24);
         grid.setVgap(3);
-        Verdict[] all = Verdict.values();
+        EffectWord[] all = EffectWord.values();
         for (int i = 0; i < all.length; i++) {
-            grid.add(new VerdictView(all[i]), i / 5, i % 5);
+            grid.add(new EffectWordView(all[i]), i / 5, i % 5);
         }
         return grid;
     }

@@ -1,9 +1,10 @@
 package org.rafterbook.ui.look;
 
 import java.io.IOException;
-import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
 import javafx.css.Stylesheet;
 
 /**
@@ -12,14 +13,18 @@ import javafx.css.Stylesheet;
  */
 public final class StylesheetCompiler {
 
+    private static final String ENDING = ".css";
+
     private StylesheetCompiler() {}
 
-    /** Converts every stylesheet in the folder that is the only argument. */
+    /** Converts every stylesheet in and below the folder that is the only argument. */
     public static void main(String[] args) throws IOException {
-        try (DirectoryStream<Path> sheets = Files.newDirectoryStream(Path.of(args[0]), "*.css")) {
+        try (Stream<Path> files = Files.walk(Path.of(args[0]))) {
+            List<Path> sheets =
+                    files.filter(file -> file.toString().endsWith(ENDING)).toList();
             for (Path sheet : sheets) {
                 String name = sheet.getFileName().toString();
-                Path binary = sheet.resolveSibling(name.substring(0, name.length() - ".css".length()) + ".bss");
+                Path binary = sheet.resolveSibling(name.substring(0, name.length() - ENDING.length()) + ".bss");
                 Stylesheet.convertToBinary(sheet.toFile(), binary.toFile());
             }
         }

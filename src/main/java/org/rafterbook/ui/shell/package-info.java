@@ -1,4 +1,10 @@
-/** The window round the places: rail, head, rule area, key line, help, dialogs. */
+/**
+ * The window round the places: rail, head, rule area, key line, help, dialogs.
+ *
+ * <p>A place implements {@link org.rafterbook.ui.shell.Place} and is handed {@link org.rafterbook.ui.shell.Tools}; the
+ * {@link org.rafterbook.ui.shell.Shell} makes it at the first visit. To go elsewhere a place sets {@code
+ * tools.showing()}; whoever wrote to the logbook tells {@link org.rafterbook.ui.shell.Kept} after the commit.
+ */
 @NullMarked
 package org.rafterbook.ui.shell;
 

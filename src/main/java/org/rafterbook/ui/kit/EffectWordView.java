@@ -1,0 +1,78 @@
+package org.rafterbook.ui.kit;
+
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import org.rafterbook.ui.draw.Drawing;
+import org.rafterbook.ui.draw.MarkShape;
+import org.rafterbook.ui.draw.MarkStyle;
+import org.rafterbook.ui.draw.Pen;
+import org.rafterbook.ui.look.Token;
+import org.rafterbook.work.EffectWord;
+
+/** The word for an effect with its sign, never one without the other. */
+public final class EffectWordView extends HBox {
+
+    private final Sign sign = new Sign();
+    private final Label words = Words.body("");
+
+    public EffectWordView(EffectWord word) {
+        getStyleClass().add("gap-8");
+        setAlignment(Pos.CENTER_LEFT);
+        getChildren().addAll(sign, words);
+        show(word);
+    }
+
+    /** Shows another one. */
+    public void show(EffectWord word) {
+        sign.word = word;
+        sign.repaint();
+        words.setText(word.word());
+    }
+
+    private static final class Sign extends Drawing {
+
+        private EffectWord word = EffectWord.NO_ANSWER_YET;
+
+        private Sign() {
+            wish(0.96, 1.12);
+            setMouseTransparent(true);
+        }
+
+        @Override
+        protected void paint(Pen pen) {
+            double mid = pen.height() / 2;
+            double left = pen.px(1);
+            double right = pen.width() - pen.px(1);
+            pen.stroke(token(), 1.4);
+            switch (word) {
+                case NO_CLEAR_DIFFERENCE ->
+                    pen.line(left, mid - pen.px(2.5), right, mid - pen.px(2.5))
+                            .line(left, mid + pen.px(2.5), right, mid + pen.px(2.5));
+                case CANNOT_BE_TOLD_APART, NO_ANSWER_YET ->
+                    pen.stroke(token(), 2).dashed(2.5, 2).line(left, mid, right, mid);
+                default ->
+                    pen.mark(
+                            word.down() ? MarkShape.DOWN_TRIANGLE : MarkShape.UP_TRIANGLE,
+                            token(),
+                            style(),
+                            pen.width() / 2,
+                            mid,
+                            10);
+            }
+        }
+
+        /** Colour only from "very probably" on. */
+        private Token token() {
+            return !word.firm() ? Token.INK_2 : word.up() ? Token.GOOD : Token.CAUTION;
+        }
+
+        private MarkStyle style() {
+            return switch (word) {
+                case RAISED, LOWERED -> MarkStyle.CLEAN;
+                case VERY_PROBABLY_RAISED, VERY_PROBABLY_LOWERED -> MarkStyle.HALF;
+                default -> MarkStyle.OPEN;
+            };
+        }
+    }
+}
