@@ -11,6 +11,7 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import org.rafterbook.review.Word;
 import org.rafterbook.ui.chart.Axis;
 import org.rafterbook.ui.chart.Chart;
 import org.rafterbook.ui.chart.FlightMark;
@@ -31,7 +32,6 @@ import org.rafterbook.ui.kit.Table;
 import org.rafterbook.ui.kit.Words;
 import org.rafterbook.ui.look.Token;
 import org.rafterbook.ui.shell.Tools;
-import org.rafterbook.work.EffectWord;
 
 /** Rules, charts, a table with intervals: everything drawn on a canvas at once, with invented figures. */
 final class ChartSheet {
@@ -43,7 +43,7 @@ final class ChartSheet {
             String compared,
             String effect,
             IntervalBar.Interval interval,
-            EffectWord verdict,
+            Word verdict,
             String upsets) {}
 
     private ChartSheet() {}
@@ -210,15 +210,7 @@ final class ChartSheet {
         table.node("in words", 11, row -> new EffectWordView(row.verdict()));
         table.text("upsets\nrecovered", 6.5, Effect::upsets);
         table.rows(List.of(
-                new Effect(
-                        "Wing 5 mm forward",
-                        4,
-                        8,
-                        "same day",
-                        "+9 %, +0:46",
-                        in(5, 9, 13),
-                        EffectWord.RAISED,
-                        "3 of 4"),
+                new Effect("Wing 5 mm forward", 4, 8, "same day", "+9 %, +0:46", in(5, 9, 13), Word.RAISED, "3 of 4"),
                 new Effect(
                         "Ballast 0.06, was 0.09 g",
                         3,
@@ -226,7 +218,7 @@ final class ChartSheet {
                         "same day",
                         "+5 %, +0:26",
                         in(1, 5, 9),
-                        EffectWord.VERY_PROBABLY_RAISED,
+                        Word.VERY_PROBABLY_RAISED,
                         "2 of 4"),
                 new Effect(
                         "Incidence 2.5°, was 3.0°",
@@ -235,7 +227,7 @@ final class ChartSheet {
                         "same day",
                         "+3 %, +0:15",
                         in(-2, 3, 8),
-                        EffectWord.PROBABLY_RAISED,
+                        Word.PROBABLY_RAISED,
                         "1 of 3"),
                 new Effect(
                         "Tail −0.50°",
@@ -244,7 +236,7 @@ final class ChartSheet {
                         "across days",
                         "−1 %, −0:05",
                         in(-6, -1, 30),
-                        EffectWord.NO_CLEAR_DIFFERENCE,
+                        Word.NO_CLEAR_DIFFERENCE,
                         "4 of 5"),
                 new Effect(
                         "Rudder 2.0°",
@@ -253,7 +245,7 @@ final class ChartSheet {
                         "same day",
                         "−4 %, −0:20",
                         new IntervalBar.Interval(-9, -4, 1, true),
-                        EffectWord.PROBABLY_LOWERED,
+                        Word.PROBABLY_LOWERED,
                         "5 of 6")));
         table.select(table.rows().get(0));
         table.asHighAsItsRows();

@@ -10,6 +10,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import org.rafterbook.review.Word;
 import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.action.Keys;
 import org.rafterbook.ui.chart.Gauge;
@@ -43,7 +44,6 @@ import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.units.Quantity;
 import org.rafterbook.units.TypedValue;
-import org.rafterbook.work.EffectWord;
 import org.rafterbook.work.Step;
 
 /** All parts side by side, to be compared with each other and looked at in every theme. */
@@ -154,7 +154,7 @@ final class PartsSheet {
         GridPane grid = new GridPane();
         grid.setHgap(24);
         grid.setVgap(3);
-        EffectWord[] all = EffectWord.values();
+        Word[] all = Word.values();
         for (int i = 0; i < all.length; i++) {
             grid.add(new EffectWordView(all[i]), i / 5, i % 5);
         }

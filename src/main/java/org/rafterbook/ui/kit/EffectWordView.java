@@ -3,38 +3,30 @@ package org.rafterbook.ui.kit;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
+import org.rafterbook.review.Word;
 import org.rafterbook.ui.draw.Drawing;
 import org.rafterbook.ui.draw.MarkShape;
 import org.rafterbook.ui.draw.MarkStyle;
 import org.rafterbook.ui.draw.Pen;
 import org.rafterbook.ui.look.Token;
-import org.rafterbook.work.EffectWord;
 
 /** The word for an effect with its sign, never one without the other. */
 public final class EffectWordView extends HBox {
 
-    private final Sign sign = new Sign();
-    private final Label words = Words.body("");
-
-    public EffectWordView(EffectWord word) {
-        getStyleClass().add("gap-8");
+    public EffectWordView(Word word) {
+        getStyleClass().add("gap-4");
         setAlignment(Pos.CENTER_LEFT);
-        getChildren().addAll(sign, words);
-        show(word);
-    }
-
-    /** Shows another one. */
-    public void show(EffectWord word) {
-        sign.word = word;
-        sign.repaint();
-        words.setText(word.word());
+        String text = word == Word.CANNOT_BE_TOLD_APART ? "can't be told apart" : word.word();
+        Label words = word == Word.RAISED || word == Word.LOWERED ? Words.bold(text) : Words.body(text);
+        getChildren().addAll(new Sign(word), words);
     }
 
     private static final class Sign extends Drawing {
 
-        private EffectWord word = EffectWord.NO_ANSWER_YET;
+        private final Word word;
 
-        private Sign() {
+        private Sign(Word word) {
+            this.word = word;
             wish(0.96, 1.12);
             setMouseTransparent(true);
         }
@@ -53,7 +45,7 @@ public final class EffectWordView extends HBox {
                     pen.stroke(token(), 2).dashed(2.5, 2).line(left, mid, right, mid);
                 default ->
                     pen.mark(
-                            word.down() ? MarkShape.DOWN_TRIANGLE : MarkShape.UP_TRIANGLE,
+                            up() ? MarkShape.UP_TRIANGLE : MarkShape.DOWN_TRIANGLE,
                             token(),
                             style(),
                             pen.width() / 2,
@@ -64,7 +56,11 @@ public final class EffectWordView extends HBox {
 
         /** Colour only from "very probably" on. */
         private Token token() {
-            return !word.firm() ? Token.INK_2 : word.up() ? Token.GOOD : Token.CAUTION;
+            return !word.isClaim() ? Token.INK_2 : up() ? Token.GOOD : Token.CAUTION;
+        }
+
+        private boolean up() {
+            return word == Word.RAISED || word == Word.VERY_PROBABLY_RAISED || word == Word.PROBABLY_RAISED;
         }
 
         private MarkStyle style() {

@@ -12,7 +12,7 @@ import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.review.Comparison;
-import org.rafterbook.review.Word;
+import org.rafterbook.ui.kit.EffectWordView;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Words;
 import org.rafterbook.work.ReviewAnswer;
@@ -72,7 +72,7 @@ final class ChangeTable extends TableView<ReviewChange> {
                                 8.1,
                                 c -> effect(c, usual)),
                         forest(reach),
-                        column("in words", 12.3, ChangeTable::word),
+                        column("in words", 12.3, c -> new EffectWordView(c.word())),
                         column(
                                 "upsets\nrecovered",
                                 9.5,
@@ -161,13 +161,6 @@ final class ChangeTable extends TableView<ReviewChange> {
         long seconds = Math.round(usual * effect / 100);
         String time = (seconds > 0 ? "+" : seconds < 0 ? "−" : "") + ReviewWords.time(Math.abs(seconds));
         return Lay.row(4, percent, Words.body(time));
-    }
-
-    private static Node word(ReviewChange change) {
-        Word word = change.word();
-        String text = word == Word.CANNOT_BE_TOLD_APART ? "can't be told apart" : word.word();
-        Label label = word == Word.RAISED || word == Word.LOWERED ? Words.bold(text) : Words.body(text);
-        return Lay.row(4, new EffectMark(word), label);
     }
 
     /** A cell that draws its row's change. */
