@@ -16,7 +16,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What the Review place shows: which trim change raised the time. */
-@Command(name = "review", description = "Which trim change raised the time, by comparison within the same day.")
+@Command(name = "review", description = "Which trim change raised the time, by how much and how sure.")
 final class ReviewCommand implements Callable<Integer> {
 
     @Mixin

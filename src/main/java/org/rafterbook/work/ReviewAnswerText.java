@@ -71,7 +71,7 @@ public final class ReviewAnswerText {
         entry.put("sentences", ReviewWords.sentences(change));
         String missing = ReviewWords.missing(change);
         if (missing != null) {
-            entry.put("missing", missing);
+            entry.put(change.effectPercent() == null ? "missing" : "same_day_missing", missing);
         }
         return entry;
     }
