@@ -1,0 +1,60 @@
+package org.rafterbook.stability;
+
+import java.util.List;
+import org.rafterbook.airframe.HalfLine;
+
+/** How many panels along the chord an arrangement needs: more for small gaps and very low aspect ratios. */
+final class ChordwiseCount {
+
+    private static final int MOST = 12;
+    private static final int PLACES = 12;
+
+    /** Panels per chord over gap in chords: the coarser panels stay shorter than 1.25 gaps. */
+    private static final double PER_CHORD_OVER_GAP = 0.8;
+
+    /** Panels times aspect ratio. */
+    private static final double TIMES_ASPECT_RATIO = 4;
+
+    private ChordwiseCount() {}
+
+    static int of(List<SpanLine> lines, int least) {
+        double need = least;
+        for (SpanLine line : lines) {
+            double chord = 0;
+            for (int i = 0; i < PLACES; i++) {
+                chord += line.at(between(line.fromM(), line.toM(), i)).chordM() / PLACES;
+            }
+            need = Math.max(need, TIMES_ASPECT_RATIO * chord / (2 * line.halfSpanM()));
+            for (SpanLine other : lines) {
+                if (other.surface() > line.surface()) {
+                    need = Math.max(need, PER_CHORD_OVER_GAP * chordsPerGap(line, other));
+                }
+            }
+        }
+        return (int) Math.min(MOST, Math.ceil(need - 1e-9));
+    }
+
+    /** The largest chord over vertical distance where one surface lies above the other. */
+    private static double chordsPerGap(SpanLine a, SpanLine b) {
+        double from = Math.max(a.fromM(), b.fromM());
+        double to = Math.min(a.toM(), b.toM());
+        double most = 0;
+        for (int i = 0; i < PLACES && to > from; i++) {
+            double y = between(from, to, i);
+            HalfLine.Station s = a.at(y);
+            HalfLine.Station t = b.at(y);
+            double overlap = Math.min(s.edgeAftM() + s.chordM(), t.edgeAftM() + t.chordM())
+                    - Math.max(s.edgeAftM(), t.edgeAftM());
+            double gap = Math.abs(s.heightM() - t.heightM());
+            // Surfaces that merely touch, or meet at one place, are no stack.
+            if (overlap > 1e-5 && gap > 0) {
+                most = Math.max(most, Math.max(s.chordM(), t.chordM()) / gap);
+            }
+        }
+        return most;
+    }
+
+    private static double between(double from, double to, int i) {
+        return from + (to - from) * (i + 0.5) / PLACES;
+    }
+}

@@ -1,0 +1,293 @@
+package org.rafterbook.stability;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.rafterbook.airframe.Airframe;
+import org.rafterbook.airframe.Rib;
+import org.rafterbook.airframe.Role;
+import org.rafterbook.airframe.Surface;
+import org.rafterbook.airframe.WingGeometry;
+
+/**
+ * The solved flow about one arrangement of surfaces, linear in angle of attack, pitch rate and each surface's incidence,
+ * twist and camber: these may change without a new factorisation. Fins carry no lift in the longitudinal problem and are
+ * left out. Immutable.
+ */
+public final class GeometrySolution {
+
+    private final List<Surface> surfaces;
+    private final WingGeometry wings;
+    private final LatticeSettings settings;
+    private final List<Lattice> lattices;
+    private final double[] weights;
+    private final FarWake farWake;
+    private final List<Loads> incidences = new ArrayList<>();
+    private final Loads alpha;
+    private final Loads pitch;
+    private final List<double[]> alphaCirculation = new ArrayList<>();
+
+    private GeometrySolution(Airframe airframe, LatticeSettings settings) {
+        this.settings = settings;
+        surfaces = lifting(airframe);
+        wings = WingGeometry.of(airframe);
+        boolean mirrored = surfaces.stream().allMatch(Surface::isSymmetric);
+        List<SpanLine> lines = new ArrayList<>();
+        for (int s = 0; s < surfaces.size(); s++) {
+            if (mirrored) {
+                lines.add(SpanLine.half(s, surfaces.get(s)));
+            } else {
+                lines.addAll(SpanLine.whole(s, surfaces.get(s)));
+            }
+        }
+        SpanGrid grid = SpanGrid.of(lines, settings);
+        if (settings.extrapolated()) {
+            int coarse = ChordwiseCount.of(lines, settings.chordwise());
+            lattices = List.of(
+                    new Lattice(lines, grid, coarse, mirrored, surfaces.size()),
+                    new Lattice(lines, grid, 2 * coarse, mirrored, surfaces.size()));
+            // The error falls with the square of the count.
+            weights = new double[] {-1.0 / 3, 4.0 / 3};
+        } else {
+            lattices = List.of(new Lattice(lines, grid, settings.chordwise(), mirrored, surfaces.size()));
+            weights = new double[] {1};
+        }
+        farWake = new FarWake(lattices.get(0).panels().strips(), mirrored);
+        Loads sum =
+                Loads.zero(surfaces.size(), lattices.get(0).panels().strips().size());
+        for (Lattice lattice : lattices) {
+            alphaCirculation.add(new double[lattice.panels().size()]);
+        }
+        for (int s = 0; s < surfaces.size(); s++) {
+            Loads loads = Loads.zero(surfaces.size(), sum.circulation().length);
+            for (int l = 0; l < lattices.size(); l++) {
+                double[] circulation = lattices.get(l).solve(lattices.get(l).turned(s));
+                double[] whole = alphaCirculation.get(l);
+                for (int i = 0; i < whole.length; i++) {
+                    whole[i] += circulation[i];
+                }
+                loads = loads.plus(weights[l], lattices.get(l).loads(circulation));
+            }
+            incidences.add(loads);
+            sum = sum.plus(1, loads);
+        }
+        alpha = sum;
+        pitch = loads(Lattice::pitching);
+    }
+
+    /**
+     * Solves an arrangement.
+     *
+     * @param airframe without geometry problems that hide the neutral point, at least one lifting surface
+     */
+    static GeometrySolution of(Airframe airframe, LatticeSettings settings) {
+        return new GeometrySolution(airframe, settings);
+    }
+
+    private static List<Surface> lifting(Airframe airframe) {
+        return airframe.surfaces().stream().filter(s -> s.role() != Role.FIN).toList();
+    }
+
+    private interface Onset {
+        double[] of(Lattice lattice);
+    }
+
+    private Loads loads(Onset onset) {
+        Loads sum =
+                Loads.zero(surfaces.size(), lattices.get(0).panels().strips().size());
+        for (int l = 0; l < lattices.size(); l++) {
+            Lattice lattice = lattices.get(l);
+            sum = sum.plus(weights[l], lattice.loads(lattice.solve(onset.of(lattice))));
+        }
+        return sum;
+    }
+
+    /** True where another airframe differs from the solved one at most in incidence, twist, camber, masses or fins. */
+    public boolean fits(Airframe other) {
+        List<Surface> others = lifting(other);
+        if (others.size() != surfaces.size()) {
+            return false;
+        }
+        for (int s = 0; s < surfaces.size(); s++) {
+            if (!flat(surfaces.get(s)).equals(flat(others.get(s)))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** A surface without what enters through the onset flow alone. */
+    private static Surface flat(Surface s) {
+        List<Rib> left = s.ribsLeft();
+        return new Surface(
+                s.name(),
+                s.role(),
+                s.edgeAftM(),
+                s.riseM(),
+                0,
+                0,
+                s.ribs().stream().map(GeometrySolution::flat).toList(),
+                left == null ? null : left.stream().map(GeometrySolution::flat).toList(),
+                s.offsetLeftM(),
+                s.tiltRad(),
+                null,
+                null);
+    }
+
+    private static Rib flat(Rib r) {
+        return new Rib(r.outM(), r.edgeAftM(), r.chordM(), r.riseM(), 0);
+    }
+
+    /** Loads per radian of angle of attack. */
+    Loads alpha() {
+        return alpha;
+    }
+
+    /** Loads per radian per second of nose-up pitch rate about the origin, at unit speed. */
+    Loads pitch() {
+        return pitch;
+    }
+
+    /** Loads per radian of one surface's incidence. */
+    Loads incidence(int surface) {
+        return incidences.get(surface);
+    }
+
+    /** Loads at zero angle of attack that incidences, twist and camber of an airframe cause that {@link #fits fits}. */
+    Loads fixed(Airframe airframe) {
+        List<Surface> turned = lifting(airframe);
+        Loads sum = loads(lattice -> {
+            double[] onset = new double[lattice.panels().size()];
+            for (int s = 0; s < turned.size(); s++) {
+                Surface surface = turned.get(s);
+                SectionCamber section = SectionCamber.of(surface);
+                add(onset, surface.incidenceRad() + section.turnRad(), lattice.turned(s));
+                add(onset, section.parabola(), lattice.cambered(s));
+                if (hasTwist(surface)) {
+                    add(onset, 1, lattice.twisted(s, twist(surface, s)));
+                }
+            }
+            return onset;
+        });
+        return sum;
+    }
+
+    private static boolean hasTwist(Surface s) {
+        return s.ribs().stream().anyMatch(r -> r.twistRad() != 0)
+                || s.leftRibs().stream().anyMatch(r -> r.twistRad() != 0);
+    }
+
+    /** Twist of each strip of one surface. */
+    private double[] twist(Surface surface, int index) {
+        Panels panels = lattices.get(0).panels();
+        double[] twist = new double[panels.strips().size()];
+        List<SpanLine> lines =
+                panels.mirrored() ? List.of(SpanLine.half(index, surface)) : SpanLine.whole(index, surface);
+        for (int i = 0; i < twist.length; i++) {
+            Strip strip = panels.strips().get(i);
+            if (strip.surface() == index) {
+                double y = strip.middleY();
+                SpanLine line = lines.get(lines.size() > 1 && y > lines.get(1).fromM() ? 1 : 0);
+                twist[i] = line.at(y).twistRad();
+            }
+        }
+        return twist;
+    }
+
+    private static void add(double[] sum, double factor, double[] other) {
+        for (int i = 0; i < sum.length && factor != 0; i++) {
+            sum[i] += factor * other[i];
+        }
+    }
+
+    /** Induced drag over rho V^2, m^2. */
+    double inducedDrag(Loads loads) {
+        return farWake.drag(loads.circulation());
+    }
+
+    /** Surfaces that carry lift, in the sheet's order. */
+    public List<Surface> surfaces() {
+        return surfaces;
+    }
+
+    /** All wings taken together. */
+    public WingGeometry wings() {
+        return wings;
+    }
+
+    /** The settings it was solved with. */
+    public LatticeSettings settings() {
+        return settings;
+    }
+
+    /** Unknowns of the largest matrix solved. */
+    public int size() {
+        return lattices.get(lattices.size() - 1).panels().size();
+    }
+
+    /** Neutral point aft of the origin, m. */
+    public double neutralPointM() {
+        return alpha.centreM();
+    }
+
+    /** Lift slope of the whole model on the wing area, per rad. */
+    public double liftSlopePerRad() {
+        return 2 * alpha.totalLift() / wings.areaM2();
+    }
+
+    /** Share of each surface in the lift of an angle of attack, in the sheet's order. */
+    public Map<String, Double> liftShare() {
+        Map<String, Double> shares = new LinkedHashMap<>();
+        for (int s = 0; s < surfaces.size(); s++) {
+            shares.put(surfaces.get(s).name(), alpha.lift()[s] / alpha.totalLift());
+        }
+        return shares;
+    }
+
+    /** Mean gradient of the downwash that the other surfaces cause at one. */
+    public double downwashGradient(int surface) {
+        double gradient = 0;
+        for (int l = 0; l < lattices.size(); l++) {
+            gradient += weights[l] * lattices.get(l).downwashAt(surface, alphaCirculation.get(l));
+        }
+        return gradient;
+    }
+
+    /** Lift coefficient per qc/2V of a pitch rate about a place, on wing area and mean chord. */
+    public double liftPerPitch(double aboutM) {
+        return 4 * pitchAbout(aboutM).totalLift() / (wings.areaM2() * wings.meanChordM());
+    }
+
+    /** Moment coefficient per qc/2V of a pitch rate about a place, nose up positive; pitch damping is negative. */
+    public double momentPerPitch(double aboutM) {
+        double chord = wings.meanChordM();
+        return 4 * pitchAbout(aboutM).noseUpAbout(aboutM) / (wings.areaM2() * chord * chord);
+    }
+
+    private Loads pitchAbout(double aftM) {
+        return pitch.plus(-aftM, alpha);
+    }
+
+    /** Neutral point with the influence of one surface on another scaled, and the loads of some scaled afterwards. */
+    double scaledNeutralPointM(double[][] influence, double[] load) {
+        Lattice lattice = lattices.get(0);
+        double[] onset = new double[lattice.panels().size()];
+        for (int s = 0; s < surfaces.size(); s++) {
+            add(onset, 1, lattice.turned(s));
+        }
+        Loads loads = lattice.loads(lattice.solveScaled(onset, influence));
+        double lift = 0;
+        double moment = 0;
+        for (int s = 0; s < surfaces.size(); s++) {
+            lift += load[s] * loads.lift()[s];
+            moment += load[s] * loads.moment()[s];
+        }
+        return moment / lift;
+    }
+
+    /** Neutral point of the coarsest lattice alone, from which perturbations are counted. */
+    double coarseNeutralPointM() {
+        return lattices.get(0).loads(alphaCirculation.get(0)).centreM();
+    }
+}

@@ -1,0 +1,119 @@
+package org.rafterbook.stability;
+
+import java.util.Arrays;
+import java.util.List;
+
+/** One lattice with its factored influence matrix: circulation for any onset flow. */
+final class Lattice {
+
+    private final Panels panels;
+    private final int surfaces;
+    private final double[][] influence;
+    private final DenseLu lu;
+
+    Lattice(List<SpanLine> lines, SpanGrid grid, int chordwise, boolean mirrored, int surfaces) {
+        this.surfaces = surfaces;
+        panels = new Panels(lines, grid, chordwise, mirrored);
+        influence = Influence.of(panels);
+        lu = new DenseLu(copy(influence));
+    }
+
+    Panels panels() {
+        return panels;
+    }
+
+    /** Normal flow on the panels of one surface turned by one radian, leading edge up. */
+    double[] turned(int surface) {
+        return onset(i -> panels.surface[i] == surface ? -panels.normalZ[i] : 0);
+    }
+
+    /** Normal flow of a nose-up pitch rate of one radian per second and unit speed about the origin. */
+    double[] pitching() {
+        return onset(i -> -panels.normalZ[i] * panels.controlX[i]);
+    }
+
+    /** Normal flow on a surface with a parabolic camber line of unit height over chord. */
+    double[] cambered(int surface) {
+        return onset(i -> panels.surface[i] == surface ? 4 * (1 - 2 * panels.along[i]) : 0);
+    }
+
+    /** Normal flow on a surface twisted strip by strip, leading edge up. */
+    double[] twisted(int surface, double[] twistOfStripRad) {
+        return onset(i -> panels.surface[i] == surface ? -panels.normalZ[i] * twistOfStripRad[panels.strip[i]] : 0);
+    }
+
+    private interface OfPanel {
+        double at(int panel);
+    }
+
+    private double[] onset(OfPanel of) {
+        double[] onset = new double[panels.size()];
+        for (int i = 0; i < onset.length; i++) {
+            onset[i] = of.at(i);
+        }
+        return onset;
+    }
+
+    double[] solve(double[] onset) {
+        return lu.solve(onset);
+    }
+
+    Loads loads(double[] circulation) {
+        Loads loads = Loads.zero(surfaces, panels.strips().size());
+        double halves = panels.mirrored() ? 2 : 1;
+        for (int i = 0; i < circulation.length; i++) {
+            int strip = panels.strip[i];
+            double lift = halves * circulation[i] * panels.strips().get(strip).width();
+            loads.lift()[panels.surface[i]] += lift;
+            loads.moment()[panels.surface[i]] += lift * panels.boundX[i];
+            loads.circulation()[strip] += circulation[i];
+        }
+        return loads;
+    }
+
+    /** Mean downwash angle at one surface that the others cause, weighted by area. */
+    double downwashAt(int surface, double[] circulation) {
+        double angle = 0;
+        double area = 0;
+        for (int i = 0; i < circulation.length; i++) {
+            if (panels.surface[i] != surface) {
+                continue;
+            }
+            double flow = 0;
+            for (int j = 0; j < circulation.length; j++) {
+                if (panels.surface[j] != surface) {
+                    flow += influence[i][j] * circulation[j];
+                }
+            }
+            Strip s = panels.strips().get(panels.strip[i]);
+            double weight =
+                    s.width() * panels.lines().get(s.line()).at(s.middleY()).chordM();
+            angle -= weight * flow / panels.normalZ[i];
+            area += weight;
+        }
+        return area > 0 ? angle / area : 0;
+    }
+
+    /**
+     * Circulation for an onset with the influence of one surface on another scaled.
+     *
+     * @param factor by row surface and column surface
+     */
+    double[] solveScaled(double[] onset, double[][] factor) {
+        double[][] scaled = copy(influence);
+        for (int i = 0; i < scaled.length; i++) {
+            double[] row = scaled[i];
+            double[] factors = factor[panels.surface[i]];
+            for (int j = 0; j < row.length; j++) {
+                row[j] *= factors[panels.surface[j]];
+            }
+        }
+        return new DenseLu(scaled).solve(onset);
+    }
+
+    private static double[][] copy(double[][] matrix) {
+        double[][] copy = new double[matrix.length][];
+        Arrays.setAll(copy, i -> matrix[i].clone());
+        return copy;
+    }
+}
