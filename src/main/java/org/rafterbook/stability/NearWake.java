@@ -27,6 +27,9 @@ final class NearWake {
 
     private static final double STEEP = 0.24;
 
+    /** Pieces whose ends agree within this are one wing. */
+    private static final double SAME_M = 1e-9;
+
     private final Panels panels;
     private final double[][] matrix;
     private final int line;
@@ -37,6 +40,11 @@ final class NearWake {
     private final double[] edge;
     private final double[] chord;
     private final double[] flow;
+
+    /** The pieces that go on where this one ends, -1 for none. */
+    private final int lineBefore;
+
+    private final int lineAfter;
 
     private NearWake(Panels panels, double[][] matrix, int line) {
         this.panels = panels;
@@ -50,6 +58,8 @@ final class NearWake {
         edge = new double[places];
         chord = new double[places];
         flow = new double[places];
+        lineBefore = touching(line, panels.lines().get(line).fromM(), false);
+        lineAfter = touching(line, panels.lines().get(line).toM(), true);
         for (int e = 0; e < places; e++) {
             int strip = Math.min(e / NARROW, count - 1);
             Strip s = panels.strips().get(first + strip);
@@ -59,6 +69,24 @@ final class NearWake {
             edge[e] = station.edgeAftM();
             chord[e] = station.chordM();
         }
+    }
+
+    /** The piece that begins (or ends) at a place just as this one ends (or begins) there. */
+    private int touching(int line, double yM, boolean beyond) {
+        HalfLine.Station here = panels.lines().get(line).at(yM);
+        for (int l = 0; l < panels.lines().size(); l++) {
+            SpanLine other = panels.lines().get(l);
+            double end = beyond ? other.fromM() : other.toM();
+            HalfLine.Station there = other.at(end);
+            boolean same = Math.abs(end - yM) < SAME_M
+                    && Math.abs(there.edgeAftM() - here.edgeAftM()) < SAME_M
+                    && Math.abs(there.chordM() - here.chordM()) < SAME_M
+                    && Math.abs(there.heightM() - here.heightM()) < SAME_M;
+            if (l != line && same) {
+                return l;
+            }
+        }
+        return -1;
     }
 
     /** Adds the difference that narrower legs make to the influence of each surface on the others behind it. */
@@ -124,16 +152,24 @@ final class NearWake {
             // Beyond a tip the circulation goes on with the other sign, beyond the middle as in the mirror image.
             if (s > 0) {
                 row[panels.panel(line, k, s - 1)] += weight * before;
+            } else if (lineBefore >= 0) {
+                row[panels.panel(lineBefore, k, count(lineBefore) - 1)] += weight * before;
             } else {
                 kept += panels.lines().get(line).fromIsTip() ? -before : before;
             }
             if (s < count - 1) {
                 row[panels.panel(line, k, s + 1)] += weight * after;
+            } else if (lineAfter >= 0) {
+                row[panels.panel(lineAfter, k, 0)] += weight * after;
             } else {
                 kept -= after;
             }
             row[panels.panel(line, k, s)] += weight * kept;
         }
+    }
+
+    private int count(int ofLine) {
+        return panels.firstStrip(ofLine + 1) - panels.firstStrip(ofLine);
     }
 
     private double leg(int i, int side, double fromX, double fromY, double fromZ) {

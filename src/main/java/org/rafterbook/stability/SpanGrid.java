@@ -15,7 +15,7 @@ final class SpanGrid {
     /** Ends nearer than this share of the longest half span count as one, so that no panel vanishes. */
     private static final double SAME = 1e-6;
 
-    private static final int LEAST_PANELS = 2;
+    private static final int LEAST_PANELS = 3;
     private static final double INSET = 0.25;
 
     private final double[] edges;

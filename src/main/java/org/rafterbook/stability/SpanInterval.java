@@ -6,12 +6,11 @@ import java.util.List;
 /**
  * One stretch of the span between two places where surfaces end, cut into panels that are even in an angle: for one
  * surface alone the cosine rule. The angle grows as 1/sqrt(s^2 - y^2) for each surface of half span s, whichever is the
- * densest, so that panels draw together towards every tip, and half as densely beyond the tip of a shorter surface.
+ * densest, so that panels draw together towards every tip, from beyond as from within.
  */
 final class SpanInterval {
 
     private static final int PIECES = 256;
-    private static final double DENSITY_BEYOND_A_TIP = 0.5;
 
     private final double fromM;
     private final double toM;
@@ -60,10 +59,8 @@ final class SpanInterval {
         for (SpanLine line : lines) {
             double out = y - line.middleM();
             double inside = line.halfSpanM() * line.halfSpanM() - out * out;
-            if (inside > 0) {
-                densest = Math.max(densest, 1 / Math.sqrt(inside));
-            } else if (inside < 0) {
-                densest = Math.max(densest, DENSITY_BEYOND_A_TIP / Math.sqrt(-inside));
+            if (inside != 0) {
+                densest = Math.max(densest, 1 / Math.sqrt(Math.abs(inside)));
             }
         }
         return densest;
