@@ -1,12 +1,19 @@
 package org.rafterbook.stability;
 
 /**
- * LU factors of a dense square matrix with row pivoting (Gauss). Rows are separate arrays and four columns are eliminated
- * at a time, so that the innermost loop runs along rows and is turned into vector instructions.
+ * LU factors of a dense square matrix with row pivoting (Gauss). Rows are separate arrays, and columns are eliminated in
+ * blocks, four at a time, so that the innermost loop runs along rows, is turned into vector instructions and finds its rows
+ * in the cache.
  */
 final class DenseLu {
 
+    private static final int AT_A_TIME = 4;
+
+    /** Columns per block; more where the matrix is too large for the cache and would be streamed once per block. */
     private static final int BLOCK = 4;
+
+    private static final int LARGE_BLOCK = 32;
+    private static final int LARGE = 1000;
 
     private final double[][] rows;
     private final int[] from;
@@ -24,8 +31,9 @@ final class DenseLu {
         for (int i = 0; i < n; i++) {
             from[i] = i;
         }
-        for (int k = 0; k < n; k += BLOCK) {
-            int end = Math.min(k + BLOCK, n);
+        int block = n < LARGE ? BLOCK : LARGE_BLOCK;
+        for (int k = 0; k < n; k += block) {
+            int end = Math.min(k + block, n);
             factorColumns(k, end);
             eliminate(k, end);
         }
@@ -65,46 +73,38 @@ final class DenseLu {
     /** Finishes rows k to end beyond the block and takes them out of all rows below. */
     private void eliminate(int k, int end) {
         int n = rows.length;
+        if (end == n) {
+            return;
+        }
         for (int c = k; c < end; c++) {
             for (int i = c + 1; i < end; i++) {
-                subtract(rows[i], rows[i][c], rows[c], end, n);
+                subtract(rows[i], rows[i][c], rows[c], end);
             }
         }
-        if (end - k == BLOCK) {
-            for (int i = end; i < n; i++) {
-                double[] row = rows[i];
-                subtract(
-                        row,
-                        row[k],
-                        rows[k],
-                        row[k + 1],
-                        rows[k + 1],
-                        row[k + 2],
-                        rows[k + 2],
-                        row[k + 3],
-                        rows[k + 3],
-                        end);
+        for (int i = end; i < n; i++) {
+            double[] row = rows[i];
+            for (int c = k; c < end; c += AT_A_TIME) {
+                subtractFour(row, c, end);
             }
         }
     }
 
-    private static void subtract(double[] row, double factor, double[] other, int start, int end) {
-        for (int j = start; j < end; j++) {
+    private static void subtract(double[] row, double factor, double[] other, int start) {
+        for (int j = start; j < row.length; j++) {
             row[j] -= factor * other[j];
         }
     }
 
-    private static void subtract(
-            double[] row,
-            double f0,
-            double[] r0,
-            double f1,
-            double[] r1,
-            double f2,
-            double[] r2,
-            double f3,
-            double[] r3,
-            int start) {
+    /** Takes four finished rows out of one, from a column on. */
+    private void subtractFour(double[] row, int c, int start) {
+        double[] r0 = rows[c];
+        double[] r1 = rows[c + 1];
+        double[] r2 = rows[c + 2];
+        double[] r3 = rows[c + 3];
+        double f0 = row[c];
+        double f1 = row[c + 1];
+        double f2 = row[c + 2];
+        double f3 = row[c + 3];
         for (int j = start; j < row.length; j++) {
             row[j] -= f0 * r0[j] + f1 * r1[j] + f2 * r2[j] + f3 * r3[j];
         }

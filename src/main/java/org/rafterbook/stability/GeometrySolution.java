@@ -221,6 +221,11 @@ public final class GeometrySolution {
         return settings;
     }
 
+    /** Panels along each chord; with extrapolation the coarser of two counts. */
+    public int chordwise() {
+        return lattices.get(0).panels().chordwise();
+    }
+
     /** Unknowns of the largest matrix solved. */
     public int size() {
         return lattices.get(lattices.size() - 1).panels().size();

@@ -7,12 +7,12 @@ import org.rafterbook.airframe.HalfLine;
  *
  * <p>A row of single legs gives the flow at the middle between two of them exactly in the wake's own plane and far from it,
  * but not at heights of a fraction of a panel's width: there the flow along the sheet grows only slowly to its full jump.
- * Each strip's legs are therefore spread over three narrower strips, the circulation between strips following a parabola.
+ * Each strip's legs are therefore spread over nine narrower strips, the circulation between strips following a parabola.
  */
 final class NearWake {
 
     /** Odd, so that a control point stays in the middle of a narrow strip. */
-    private static final int NARROW = 3;
+    private static final int NARROW = 9;
 
     /** Heights over a strip's width up to which, and from which on no longer, legs are spread. */
     private static final double NEAR = 1;
