@@ -58,7 +58,8 @@ public final class VersionDigest {
         });
     }
 
-    private static String sha256(String text) {
+    /** The SHA-256 of a text, 64 hexadecimal digits. */
+    public static String sha256(String text) {
         try {
             byte[] hash = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
             return HexFormat.of().formatHex(hash);

@@ -10,7 +10,6 @@ import org.jspecify.annotations.Nullable;
 import org.rafterbook.exchange.AirframeSheet;
 import org.rafterbook.exchange.AirframeSheets;
 import org.rafterbook.logbook.Mode;
-import org.rafterbook.units.Unit;
 import org.rafterbook.units.UserError;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.MarginAnswer;
@@ -23,6 +22,9 @@ import picocli.CommandLine.Parameters;
 /** Stability of airframe sheets, or of each version flown in a logbook. */
 @Command(name = "margin", description = "Stability margin of airframe sheets, or of each version flown.")
 final class MarginCommand implements Callable<Integer> {
+
+    private static final List<String> HEADS = List.of(
+            "version", "margin %", "± %", "neutral mm", "balance mm", "mean chord mm", "slope /rad", "closed form mm");
 
     @Mixin
     private final Answer answer = new Answer();
@@ -90,20 +92,18 @@ final class MarginCommand implements Callable<Integer> {
             lines.add(List.of(
                     row.model() + " " + row.version(),
                     MarginKeys.text(m.margin(), 100, 1),
+                    MarginKeys.text(m.band(), 100, 0),
                     MarginKeys.text(m.neutralPointM(), 1000, 1),
                     MarginKeys.text(m.balanceM(), 1000, 1),
                     MarginKeys.text(m.meanChordM(), 1000, 1),
-                    MarginKeys.text(m.liftSlopePerRad(), 1, 2)));
+                    MarginKeys.text(m.liftSlopePerRad(), 1, 2),
+                    MarginKeys.text(m.closedFormM(), 1000, 1)));
         }
-        answer.table(List.of("version", "margin %", "neutral mm", "balance mm", "mean chord mm", "slope /rad"), lines);
+        answer.table(HEADS, lines);
         for (Row row : rows) {
             if (row.margin().missing() != null) {
                 answer.line(
                         row.model() + " " + row.version() + ": " + row.margin().missing());
-            }
-            if (row.margin().closedFormNote() != null && row.margin().closedFormM() != null) {
-                answer.line(row.model() + " " + row.version() + ": "
-                        + row.margin().closedFormNote() + " " + Unit.MM.symbol());
             }
         }
     }

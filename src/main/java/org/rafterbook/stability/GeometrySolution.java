@@ -117,6 +117,11 @@ public final class GeometrySolution {
         return true;
     }
 
+    /** The lifting surfaces without what enters through the onset flow alone. */
+    static List<Surface> shape(Airframe airframe) {
+        return lifting(airframe).stream().map(GeometrySolution::flat).toList();
+    }
+
     /** A surface without what enters through the onset flow alone. */
     private static Surface flat(Surface s) {
         List<Rib> left = s.ribsLeft();

@@ -42,6 +42,11 @@ public final class Stability {
         return answer(airframe, solution, AirframeProblems.ofGeometry(airframe));
     }
 
+    /** What a neutral point depends on: the lifting surfaces without incidence, twist and camber; no masses, no fins. */
+    public static Airframe shape(Airframe airframe) {
+        return new Airframe(GeometrySolution.shape(airframe), List.of(), null, null);
+    }
+
     private static @Nullable GeometrySolution solve(
             Airframe airframe, List<AirframeProblem> problems, LatticeSettings settings) {
         boolean hidden = problems.stream().anyMatch(p -> p.kind().hidesNeutralPoint());

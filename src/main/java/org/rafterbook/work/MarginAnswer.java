@@ -2,13 +2,14 @@ package org.rafterbook.work;
 
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.stability.MarginDifference;
+import org.rafterbook.stability.StabilityAnswer;
 
 /**
  * Neutral point, balance and margin of one airframe with one motor, SI; what is unknown is null with the sentence that
  * says what is missing.
  *
  * @param neutralPointM neutral point aft of the origin, m
- * @param neutralPointBy what computed the neutral point
  * @param balanceM balance point aft of the origin, m
  * @param massKg all-up mass, kg
  * @param meanChordM mean aerodynamic chord of all wings, m
@@ -18,12 +19,12 @@ import org.jspecify.annotations.Nullable;
  * @param liftSlopePerRad of the whole model on the wing area
  * @param liftShare surface to its share of the lift that a change of angle of attack brings
  * @param band half the distance between the foremost and aftmost neutral point, fraction of the mean chord
+ * @param stability what the lattice said of the shape, before the flyer's zero; null where the geometry is unknown
  * @param closedFormM neutral point of the closed form, m
  * @param closedFormNote why there is no closed form, or what its error is
  */
 public record MarginAnswer(
         @Nullable Double neutralPointM,
-        @Nullable String neutralPointBy,
         @Nullable Double balanceM,
         @Nullable Double massKg,
         @Nullable Double meanChordM,
@@ -33,6 +34,7 @@ public record MarginAnswer(
         @Nullable Double liftSlopePerRad,
         Map<String, Double> liftShare,
         @Nullable Double band,
+        @Nullable StabilityAnswer stability,
         @Nullable Double closedFormM,
         @Nullable String closedFormNote,
         @Nullable String missing) {
@@ -40,9 +42,24 @@ public record MarginAnswer(
     /** What the closed form shown beside the answer is called. */
     public static final String CLOSED_FORM = org.rafterbook.stability.ClosedForm.NAME;
 
+    /** What computes the neutral point. */
+    public static final String LATTICE = "vortex lattice";
+
     /** Nothing known, and why. */
     static MarginAnswer unknown(String missing) {
         return new MarginAnswer(
-                null, null, null, null, null, null, null, null, null, Map.of(), null, null, null, missing);
+                null, null, null, null, null, null, null, null, Map.of(), null, null, null, null, missing);
+    }
+
+    /** This margin less another of the same model, with the band of the difference itself; null where one is unknown. */
+    public @Nullable MarginDifference differenceFrom(MarginAnswer other) {
+        StabilityAnswer mine = stability;
+        StabilityAnswer theirs = other.stability;
+        return mine == null || theirs == null ? null : MarginDifference.between(mine, balanceM, theirs, other.balanceM);
+    }
+
+    /** The closed form's neutral point less the lattice's, m; null where one is unknown. */
+    public @Nullable Double closedFormDifferenceM() {
+        return stability == null ? null : stability.closedFormDifferenceM();
     }
 }

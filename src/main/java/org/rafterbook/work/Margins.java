@@ -9,30 +9,32 @@ import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Airframe;
-import org.rafterbook.airframe.AirframeProblem;
-import org.rafterbook.airframe.AirframeProblems;
 import org.rafterbook.airframe.Balance;
 import org.rafterbook.airframe.BalancePoint;
 import org.rafterbook.airframe.MotorPlace;
-import org.rafterbook.airframe.Planform;
-import org.rafterbook.airframe.Surface;
 import org.rafterbook.airframe.Version;
 import org.rafterbook.airframe.Weighing;
-import org.rafterbook.airframe.WingGeometry;
 import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.logbook.Logbook;
 import org.rafterbook.logbook.Reader;
 import org.rafterbook.power.Motor;
 import org.rafterbook.stability.ClosedForm;
+import org.rafterbook.stability.Stability;
+import org.rafterbook.stability.StabilityAnswer;
+import org.rafterbook.stability.Trim;
+import org.rafterbook.stability.TrimAnswer;
+import org.rafterbook.stability.TrimConditions;
 
 /** Stability margins of sheets, versions and flights: the one place where geometry, balance and motor meet. */
 public final class Margins {
 
     private final Logbook logbook;
+    private final KeptStability shapes;
     private final Map<String, MarginAnswer> known = new ConcurrentHashMap<>();
 
     Margins(Logbook logbook) {
         this.logbook = logbook;
+        this.shapes = new KeptStability(logbook);
     }
 
     /** The margin of an airframe sheet as it stands, with its own motor. */
@@ -40,57 +42,30 @@ public final class Margins {
         return of(airframe, Balance.of(airframe, null));
     }
 
-    /** The margin of an airframe that balances there. */
+    /** The margin of an airframe that balances there, its shape not yet known. */
     public static MarginAnswer of(Airframe airframe, BalancePoint balance) {
-        List<AirframeProblem> problems = AirframeProblems.ofGeometry(airframe).stream()
-                .filter(p -> p.kind() != AirframeProblem.Kind.NO_TAIL)
-                .toList();
-        if (!problems.isEmpty()) {
-            return MarginAnswer.unknown(problems.get(0).sentence());
-        }
-        WingGeometry wings = WingGeometry.of(airframe);
-        ClosedForm.Answer closed = ClosedForm.of(airframe);
-        Double neutral = closed.neutralPointM();
-        ClosedForm.Figures figures = closed.figures();
-        Double balanceM = balance.aftM();
-        Double margin = neutral == null || balanceM == null ? null : (neutral - balanceM) / wings.meanChordM();
-        String missing = neutral == null ? closed.reason() : margin == null ? balance.missing() : null;
+        return of(Stability.analyse(airframe), balance);
+    }
+
+    private static MarginAnswer of(StabilityAnswer stability, BalancePoint balance) {
+        ClosedForm.Answer closed = stability.closedForm();
+        Double margin = stability.margin(balance.aftM());
+        Double band = stability.bandPercent();
         return new MarginAnswer(
-                neutral,
-                neutral == null ? null : ClosedForm.NAME,
-                balanceM,
+                stability.neutralPointM(),
+                balance.aftM(),
                 balance.massKg(),
-                wings.meanChordM(),
+                stability.meanChordM(),
                 margin,
-                wings.areaM2(),
-                wings.aspectRatio(),
-                figures == null ? null : wholeSlope(wings, figures),
-                figures == null ? Map.of() : shares(wings, figures),
-                null,
-                neutral,
+                stability.wingAreaM2(),
+                stability.aspectRatio(),
+                stability.liftSlopePerRad(),
+                stability.liftShare(),
+                band == null ? null : band / 100,
+                stability,
+                closed.neutralPointM(),
                 closed.reason() == null ? closed.error() : closed.reason(),
-                missing);
-    }
-
-    private static double tailPart(WingGeometry wings, ClosedForm.Figures f) {
-        return f.tailSlope() * wings.tailAreaM2() / wings.areaM2() * (1 - f.downwash());
-    }
-
-    private static double wholeSlope(WingGeometry wings, ClosedForm.Figures f) {
-        return f.wingSlope() + tailPart(wings, f);
-    }
-
-    /** The closed form gives each wing the same slope on its own area. */
-    private static Map<String, Double> shares(WingGeometry wings, ClosedForm.Figures f) {
-        Map<String, Double> shares = new LinkedHashMap<>();
-        double whole = wholeSlope(wings, f);
-        for (Surface wing : wings.wings()) {
-            shares.put(wing.name(), f.wingSlope() / whole * Planform.of(wing).areaM2() / wings.areaM2());
-        }
-        for (Surface tail : wings.tails()) {
-            shares.put(tail.name(), tailPart(wings, f) / whole);
-        }
-        return shares;
+                stability.missing() != null ? stability.missing() : margin == null ? balance.missing() : null);
     }
 
     /**
@@ -119,10 +94,10 @@ public final class Margins {
                 + (weighing == null ? "" : weighing.toString().hashCode());
         MarginAnswer answer = known.get(key);
         if (answer == null) {
-            answer = of(geometry, balance(reader, geometry, motor, weighing));
+            answer = of(shapes.of(geometry), balance(reader, geometry, motor, weighing));
             known.put(key, answer);
         }
-        return shifted(answer, version);
+        return shifted(answer, zeroShift(reader, version));
     }
 
     /** The margin of an edited airframe of a version: its measured balance is carried over, its motor stays. */
@@ -131,13 +106,24 @@ public final class Margins {
             Version version = r.get(Version.class, versionId);
             Airframe geometry = Geometry.of(version);
             MotorPlace motor = geometry == null ? null : motor(r, version, geometry, null, 1);
-            return shifted(of(edited, balance(r, edited, motor, weighing(r, version))), version);
+            return shifted(
+                    of(shapes.of(edited), balance(r, edited, motor, weighing(r, version))), zeroShift(r, version));
         });
     }
 
-    /** A version the flyer knows to be neutral moves the zero. */
-    private static MarginAnswer shifted(MarginAnswer a, Version version) {
-        Double shift = version.zeroShiftM();
+    /** The zero of the newest version of the model that the flyer knows to be neutral; what is unknown is alike in all. */
+    private static @Nullable Double zeroShift(Reader reader, Version version) {
+        if (version.zeroShiftM() != null) {
+            return version.zeroShiftM();
+        }
+        return reader.where(Version.class, "modelId", version.modelId()).stream()
+                .filter(v -> v.zeroShiftM() != null)
+                .max(Comparator.comparing(Version::number))
+                .map(Version::zeroShiftM)
+                .orElse(null);
+    }
+
+    private static MarginAnswer shifted(MarginAnswer a, @Nullable Double shift) {
         Double neutral = a.neutralPointM();
         Double balance = a.balanceM();
         Double chord = a.meanChordM();
@@ -146,7 +132,6 @@ public final class Margins {
         }
         return new MarginAnswer(
                 neutral + shift,
-                a.neutralPointBy(),
                 balance,
                 a.massKg(),
                 chord,
@@ -156,6 +141,7 @@ public final class Margins {
                 a.liftSlopePerRad(),
                 a.liftShare(),
                 a.band(),
+                a.stability(),
                 a.closedFormM(),
                 a.closedFormNote(),
                 a.missing());
@@ -209,6 +195,36 @@ public final class Margins {
             return own;
         }
         return new MotorPlace(mass / part, own.aftM());
+    }
+
+    /**
+     * How an airframe flies hands off at the mass and balance of its margin; null where one of them is unknown.
+     *
+     * @param airDensity kg/m^3
+     * @param circleRadiusM radius of the circle flown, m; null for straight flight
+     */
+    public @Nullable TrimAnswer trim(
+            Airframe airframe, MarginAnswer margin, double airDensity, @Nullable Double circleRadiusM) {
+        StabilityAnswer shape = margin.stability();
+        Double mass = margin.massKg();
+        Double balance = margin.balanceM();
+        Double neutral = margin.neutralPointM();
+        Double computed = shape == null ? null : shape.neutralPointM();
+        if (mass == null || balance == null || neutral == null || computed == null) {
+            return null;
+        }
+        // the flyer's zero moves the neutral point; trim only sees how far it lies behind the balance point
+        TrimConditions conditions = new TrimConditions(
+                mass,
+                balance - (neutral - computed),
+                airDensity,
+                TrimConditions.USUAL_GLIDE_RATIO,
+                null,
+                circleRadiusM,
+                null);
+        return shapes.solution(airframe)
+                .map(solution -> Trim.of(solution, airframe, conditions))
+                .orElse(null);
     }
 
     /** One version that flew, with its margin. */

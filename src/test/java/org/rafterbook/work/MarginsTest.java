@@ -22,6 +22,7 @@ import org.rafterbook.airframe.Role;
 import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.airframe.Surface;
+import org.rafterbook.airframe.Version;
 import org.rafterbook.exchange.AirframeSheet;
 import org.rafterbook.logbook.Mode;
 import org.rafterbook.power.Motor;
@@ -131,6 +132,69 @@ class MarginsTest {
                 book.margins().ofVersion(book.riggings().now(model).version().id(), null, 1);
         assertThat(answer.margin()).isNull();
         assertThat(answer.missing()).contains("geometry");
+    }
+
+    @Test
+    void theMarginOfALogbookIsThatOfItsSheetAndStaysWhenOpenedAgain() {
+        Airframe plane = twoWings(List.of(new MassItem("airframe", 0.0034, 0.15, 0)), 0.0016);
+        Rigged quire = book.sheets().take(new AirframeSheet("Quire", "q1", plane));
+        MarginAnswer ofSheet = Margins.of(plane);
+        MarginAnswer computed = book.margins().ofVersion(quire.version().id(), null, 1);
+        assertThat(computed.margin()).isEqualTo(ofSheet.margin());
+        assertThat(computed.band()).isEqualTo(ofSheet.band()).isBetween(0.02, 0.2);
+        book.close();
+        book = Book.open(folder.resolve("a.rafterbook"), Mode.EXISTING, Clock.systemUTC());
+        assertThat(book.margins().ofVersion(quire.version().id(), null, 1)).isEqualTo(computed);
+    }
+
+    @Test
+    void turningAnIncidenceLeavesTheNeutralPointAndMovesTheTrim() {
+        Airframe plane = twoWings(List.of(new MassItem("airframe", 0.0034, 0.15, 0)), 0.0016);
+        Rigged quire = book.sheets().take(new AirframeSheet("Quire", "q1", plane));
+        SettingDef tail = quire.settings().stream()
+                .filter(d -> "tail.incidence_deg".equals(d.path()))
+                .findFirst()
+                .orElseThrow();
+        MarginAnswer before = book.margins().ofVersion(quire.version().id(), null, 1);
+        BenchDesk.Preview turned = book.bench().preview(quire, Map.of(tail.id(), Setting.of(Math.toRadians(-0.5))));
+        assertThat(turned.margin().neutralPointM()).isEqualTo(before.neutralPointM());
+        double lift = book.margins().trim(plane, before, 1.2, null).liftCoefficient();
+        double slower = book.margins()
+                .trim(turned.airframe(), turned.margin(), 1.2, null)
+                .liftCoefficient();
+        assertThat(slower).isGreaterThan(lift);
+    }
+
+    @Test
+    void aVersionKnownToBeNeutralMovesTheZeroOfItsModel() {
+        Rigged quire = taken(
+                List.of(new MassItem("lower", 0.0009, 0.18, 0.02), new MassItem("rest", 0.0025, 0.14, 0)), 0.0016);
+        Map<String, Setting> slide = Map.of(position(quire).id(), Setting.of(0.14));
+        MarginAnswer first = book.margins().ofVersion(quire.version().id(), null, 1);
+        MarginAnswer second = book.bench().preview(quire, slide).margin();
+        Version now =
+                book.logbook().read(r -> r.get(Version.class, quire.version().id()));
+        book.logbook()
+                .enter(
+                        "zero",
+                        w -> w.update(new Version(
+                                now.id(),
+                                now.modelId(),
+                                now.build(),
+                                now.number(),
+                                now.digest(),
+                                now.geometry(),
+                                now.markedGood(),
+                                -0.003,
+                                "flew neutral",
+                                now.sketch(),
+                                now.madeAt())));
+        double points = 0.003 / first.meanChordM();
+        assertThat(book.margins().ofVersion(quire.version().id(), null, 1).margin())
+                .isCloseTo(first.margin() - points, within(1e-12));
+        assertThat(book.bench().preview(quire, slide).margin().margin())
+                .isCloseTo(second.margin() - points, within(1e-12));
+        assertThat(second.differenceFrom(first).bandPoints()).isLessThan(first.band());
     }
 
     private static SettingDef position(Rigged rigged) {

@@ -201,8 +201,8 @@ public final class BenchPlace implements Place {
         if (geometry != null) {
             decalage(turned && preview != null && preview.airframe() != null ? preview.airframe() : geometry);
         }
-        if (answer.neutralPointBy() != null) {
-            means.getChildren().add(note("Neutral point by " + answer.neutralPointBy() + "."));
+        if (answer.neutralPointM() != null) {
+            means.getChildren().add(note("Neutral point by " + MarginAnswer.LATTICE + "."));
         }
         if (answer.closedFormNote() != null) {
             means.getChildren().add(note(answer.closedFormNote()));
