@@ -8,6 +8,7 @@ import picocli.CommandLine.Command;
 @Command(
         name = "rafterbook",
         description = "Flight-session logbook with trim analytics. Without a command the window opens.",
+        scope = CommandLine.ScopeType.INHERIT,
         mixinStandardHelpOptions = true,
         subcommands = {
             MarginCommand.class,

@@ -2,6 +2,8 @@ package org.rafterbook.exchange;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.units.Unit;
 import org.rafterbook.units.UserError;
@@ -75,8 +77,14 @@ public record ColumnRule(
                         : own != null && Unit.find(unit, own.dimension()).isPresent();
         if (!fits) {
             throw UserError.badInput("The column '" + heading + "' cannot be in '" + unit + "'"
-                    + (own == null ? "." : ": it is " + own.dimension().phrase() + "."));
+                    + (own == null ? "." : ": it is " + own.dimension().phrase() + ", in " + units(own) + "."));
         }
+    }
+
+    private static String units(Unit own) {
+        Stream<String> known = Unit.of(own.dimension()).stream().map(Unit::symbol);
+        Stream<String> all = own == Unit.TURNS ? Stream.concat(known, Stream.of(WINDER_TURNS)) : known;
+        return all.collect(Collectors.joining(", "));
     }
 
     private static boolean isSetting(String target) {

@@ -59,6 +59,15 @@ class CommandLineTest {
     }
 
     @Test
+    void everyCommandExplainsItself() {
+        for (String command : new String[] {"margin", "import", "review"}) {
+            out.reset();
+            assertThat(run(command, "--help")).isZero();
+            assertThat(out.toString(StandardCharsets.UTF_8)).startsWith("Usage: rafterbook " + command);
+        }
+    }
+
+    @Test
     void oneBadSheetAnswersNone() throws Exception {
         Path good = Files.writeString(folder.resolve("good.json"), SHEET);
         Path bad = Files.writeString(folder.resolve("bad.json"), SHEET.replace("\"rise_mm\"", "\"rice_mm\""));
