@@ -225,7 +225,7 @@ class FlightTablesTest {
     @CsvSource(delimiter = '|', textBlock = """
             Zeit             | 'Zeit' does not read as heading=field or heading=field:unit.
             Zeit=duration    | The column 'Zeit' cannot be 'duration': it can be a known field such as duration_s
-            Zeit=duration_s:mm | The column 'Zeit' cannot be in 'mm': it is a time.
+            Zeit=duration_s:mm | The column 'Zeit' cannot be in 'mm': it is a time, in s, min, h.
             Zeit=setting.    | The column 'Zeit' cannot be 'setting.'
             Zeit=notes:mm    | The column 'Zeit' cannot be in 'mm'.
             """)
