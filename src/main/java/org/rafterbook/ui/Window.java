@@ -1,7 +1,6 @@
 package org.rafterbook.ui;
 
 import java.time.Clock;
-import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.EnumMap;
 import java.util.Map;
@@ -9,7 +8,6 @@ import java.util.concurrent.CountDownLatch;
 import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.stage.Stage;
-import org.jspecify.annotations.Nullable;
 import org.rafterbook.ui.action.Errors;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.bench.BenchPlace;
@@ -26,6 +24,7 @@ import org.rafterbook.ui.shell.Place;
 import org.rafterbook.ui.shell.PlaceId;
 import org.rafterbook.ui.shell.Shell;
 import org.rafterbook.ui.shell.Tools;
+import org.rafterbook.ui.shell.Undoing;
 import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.work.Background;
 import org.rafterbook.work.Book;
@@ -75,7 +74,7 @@ public final class Window {
         FxBackground background = FxBackground.on(pool, errors);
         Tools tools = new Tools(errors, look, background, new FxDialogs(() -> stage, look));
         Shell shell = shell(tools, book);
-        tellKept(tools, book);
+        Undoing.of(tools, book);
         MainWindow.show(stage, shell, tools, String.valueOf(book.file().getFileName()));
         background
                 .call(progress -> java.util.Optional.ofNullable(book.preference(THEME)))
@@ -103,29 +102,7 @@ public final class Window {
     }
 
     private static HallView hall(Tools tools, Book book) {
-        HallModel model =
-                new HallModel(book.hall(), tools.background(), tools.errors(), tools.kept(), Clock.systemDefaultZone());
+        HallModel model = new HallModel(book.hall(), tools.background(), tools.errors(), Clock.systemDefaultZone());
         return new HallView(tools, model, DisplayUnits.METRIC, ZoneId.systemDefault());
-    }
-
-    /** After each commit the foot of the window says when it was kept and what undo would undo. */
-    private static void tellKept(Tools tools, Book book) {
-        Runnable undo = () -> tools.background()
-                .call(progress -> book.undo())
-                .then(undone -> tools.kept().takenAway("Undone: " + undone.why()));
-        book.onChange(() -> {
-            String next = book.undoable();
-            Platform.runLater(() -> {
-                tools.kept().kept(LocalTime.now());
-                tools.kept().undoable(words(next), undo);
-            });
-        });
-        tools.background()
-                .call(progress -> words(book.undoable()))
-                .then(next -> tools.kept().undoable(next, undo));
-    }
-
-    private static String words(@Nullable String what) {
-        return what == null ? "" : what;
     }
 }

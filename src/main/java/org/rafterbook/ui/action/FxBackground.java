@@ -1,5 +1,7 @@
 package org.rafterbook.ui.action;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import javafx.application.Platform;
@@ -16,6 +18,7 @@ import org.rafterbook.work.Step;
  *
  * <pre>
  * background.call(progress -&gt; work.review(model, progress)).in(slot).showing(progressRule).then(this::show);
+ * background.call(progress -&gt; desk.launch(flight)).entry().then(kept -&gt; {});
  * </pre>
  */
 public final class FxBackground {
@@ -23,6 +26,9 @@ public final class FxBackground {
     private final Background background;
     private final Executor fx;
     private final Errors errors;
+    private final Lane entries = new Lane();
+    private final List<Runnable> whenQuiet = new ArrayList<>();
+    private int open;
 
     public FxBackground(Background background, Executor fx, Errors errors) {
         this.background = background;
@@ -43,6 +49,25 @@ public final class FxBackground {
     /** Prepares a call; {@link Call#then} starts it. */
     public <T> Call<T> call(Job<? extends T> job) {
         return new Call<>(job);
+    }
+
+    /** Brings it to the JavaFX thread, from whichever thread. */
+    public void later(Runnable what) {
+        fx.execute(() -> errors.guard(what));
+    }
+
+    /** Does it once no call is open any more: for closing what they work on. */
+    public void whenQuiet(Runnable what) {
+        whenQuiet.add(what);
+        tellIfQuiet();
+    }
+
+    private void tellIfQuiet() {
+        if (open == 0) {
+            List<Runnable> waiting = List.copyOf(whenQuiet);
+            whenQuiet.clear();
+            waiting.forEach(errors::guard);
+        }
     }
 
     /** Where at most one job runs: a newer one cancels the one before. */
@@ -75,9 +100,11 @@ public final class FxBackground {
     private static final class Handle implements Running {
 
         private @Nullable Running running;
+        private boolean cancelled;
 
         @Override
         public void cancel() {
+            cancelled = true;
             if (running != null) {
                 running.cancel();
             }
@@ -95,11 +122,18 @@ public final class FxBackground {
         private final Job<? extends T> job;
         private @Nullable Slot slot;
         private @Nullable Display display;
+        private boolean entry;
         private Consumer<Throwable> failed = errors::show;
         private Runnable cancelled = () -> {};
 
         private Call(Job<? extends T> job) {
             this.job = job;
+        }
+
+        /** Makes an entry in the logbook: it begins when those before it have ended, so that none overtakes another. */
+        public Call<T> entry() {
+            entry = true;
+            return this;
         }
 
         /** Cancels what ran in the slot before. */
@@ -128,27 +162,39 @@ public final class FxBackground {
 
         /** Starts the job; the taker gets its value on the JavaFX thread. */
         public Running then(Consumer<? super T> taker) {
+            Handle handle = new Handle();
             if (slot != null) {
                 slot.cancel();
+                slot.running = handle;
             }
-            Handle handle = new Handle();
+            open++;
+            if (entry) {
+                entries.add(() -> start(handle, taker));
+            } else {
+                start(handle, taker);
+            }
+            return handle;
+        }
+
+        private void start(Handle handle, Consumer<? super T> taker) {
+            if (handle.cancelled) {
+                end(cancelled);
+                return;
+            }
             handle.running = background.submit(job, fx, new Outcome<T>() {
                 @Override
                 public void done(T value) {
-                    end();
-                    errors.guard(() -> taker.accept(value));
+                    close(() -> taker.accept(value));
                 }
 
                 @Override
                 public void failed(Throwable failure) {
-                    end();
-                    errors.guard(() -> failed.accept(failure));
+                    close(() -> failed.accept(failure));
                 }
 
                 @Override
                 public void cancelled() {
-                    end();
-                    errors.guard(cancelled);
+                    close(cancelled);
                 }
 
                 @Override
@@ -158,19 +204,25 @@ public final class FxBackground {
                     }
                 }
 
-                private void end() {
+                private void close(Runnable what) {
                     if (display != null) {
                         display.ended(handle);
                     }
+                    end(what);
                 }
             });
-            if (slot != null) {
-                slot.running = handle;
-            }
             if (display != null && !handle.ended()) {
                 display.started(handle);
             }
-            return handle;
+        }
+
+        private void end(Runnable what) {
+            errors.guard(what);
+            open--;
+            if (entry) {
+                entries.next();
+            }
+            tellIfQuiet();
         }
     }
 }

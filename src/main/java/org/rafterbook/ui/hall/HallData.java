@@ -13,7 +13,6 @@ import org.rafterbook.work.Prepared;
  * All the Hall shows, as read at one moment.
  *
  * @param ratio gear of the winder used last, where winder turns were counted
- * @param undoable what undo would take back
  */
 public record HallData(
         Evening evening,
@@ -21,8 +20,7 @@ public record HallData(
         List<Model> models,
         List<Venue> venues,
         List<Motor> motors,
-        Optional<Double> ratio,
-        Optional<String> undoable) {
+        Optional<Double> ratio) {
 
     static HallData read(HallDesk desk) {
         return new HallData(
@@ -31,7 +29,6 @@ public record HallData(
                 desk.book().riggings().models(),
                 desk.visit().venues(),
                 desk.winding().motors(),
-                Optional.ofNullable(desk.winding().ratio()),
-                Optional.ofNullable(desk.book().undoable()));
+                Optional.ofNullable(desk.winding().ratio()));
     }
 }

@@ -2,7 +2,6 @@ package org.rafterbook.ui.hall;
 
 import java.time.Clock;
 import java.time.Instant;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -10,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.beans.property.BooleanProperty;
@@ -34,7 +32,6 @@ import org.rafterbook.power.WindEnd;
 import org.rafterbook.ui.action.Errors;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.action.Press;
-import org.rafterbook.ui.shell.Kept;
 import org.rafterbook.units.TypedRange;
 import org.rafterbook.units.TypedValue;
 import org.rafterbook.work.Evening;
@@ -59,7 +56,6 @@ public final class HallModel {
     private final FxBackground background;
     private final FxBackground.Slot loading = new FxBackground.Slot();
     private final Errors errors;
-    private final Kept kept;
     private final Clock clock;
     private final Entries entries;
     private final ObjectProperty<HallState> state = new SimpleObjectProperty<>(this, "state", HallState.PREPARING);
@@ -90,13 +86,12 @@ public final class HallModel {
             double durationS,
             @Nullable Flight flight) {}
 
-    public HallModel(HallDesk desk, FxBackground background, Errors errors, Kept kept, Clock clock) {
+    public HallModel(HallDesk desk, FxBackground background, Errors errors, Clock clock) {
         this.desk = desk;
         this.background = background;
         this.errors = errors;
-        this.kept = kept;
         this.clock = clock;
-        this.entries = new Entries(background, errors::show, () -> kept.kept(LocalTime.now(clock)), this::load);
+        this.entries = new Entries(background, errors::show, this::load);
     }
 
     public ObjectProperty<HallState> stateProperty() {
@@ -146,10 +141,10 @@ public final class HallModel {
     }
 
     /** Follows what other places enter and take back, until {@link #detach}. */
-    public void attach(Executor fx) {
+    public void attach() {
         detach();
         following = desk.book()
-                .onChange(() -> fx.execute(() -> {
+                .onChange(() -> background.later(() -> {
                     if (!entries.busy()) {
                         load();
                     }
@@ -173,7 +168,6 @@ public final class HallModel {
         if (entries.busy()) {
             return; // what is being entered will be read when it is on disk
         }
-        kept.undoable(read.undoable().orElse(""), this::undo);
         syncWatches(read.evening());
         data.set(new HallDataHolder(read));
         syncLanded(read.evening());
@@ -245,11 +239,6 @@ public final class HallModel {
                 ? "Flight " + line.flight().ordinal()
                 : line.model().name() + " " + line.model().letter()
                         + line.version().number();
-    }
-
-    /** Takes the newest entry back. */
-    public void undo() {
-        entries.enter(progress -> desk.book().undo(), undone -> kept.say("undone: " + undone.why()));
     }
 
     // ---- Preparing ----

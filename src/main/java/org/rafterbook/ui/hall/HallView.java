@@ -9,7 +9,6 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import javafx.animation.AnimationTimer;
-import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.FXCollections;
@@ -187,7 +186,7 @@ public final class HallView implements Place {
 
     @Override
     public void shown() {
-        model.attach(Platform::runLater);
+        model.attach();
         timer.start();
     }
 

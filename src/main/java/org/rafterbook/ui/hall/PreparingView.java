@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -276,7 +277,13 @@ final class PreparingView {
             choices.add(new ModelChoice(m.id(), m.name()));
         }
         choices.add(new ModelChoice(null, "Just time a flight"));
-        models.offer(choices, null);
+        String now = rigged == null ? null : rigged.model().id();
+        models.offer(
+                choices,
+                choices.stream()
+                        .filter(c -> Objects.equals(c.id(), now))
+                        .findFirst()
+                        .orElse(null));
         if (data.models().isEmpty()) {
             Lay.show(modelFold, true);
         } else if (firstModelAwaited) {

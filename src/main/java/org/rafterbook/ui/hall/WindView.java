@@ -153,6 +153,7 @@ final class WindView {
                         mass.fill("");
                         showLimits(motor);
                         keep();
+                        focusPage(); // Enter now goes on instead of adding another
                     },
                     Inputs.refusal(newMotor));
         }

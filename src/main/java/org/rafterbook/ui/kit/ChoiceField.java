@@ -4,21 +4,34 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.collections.FXCollections;
+import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.control.skin.ComboBoxListViewSkin;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.ui.action.Action;
 
-/** A choice among a few things by name, opened on demand: label and key above, message below. */
+/**
+ * A choice among a few things by name, opened on demand: label and key above, message below. While the list is open the
+ * arrows only move in it; Enter or a click chooses, and whatever else closes it leaves what was chosen before.
+ */
 public final class ChoiceField<T> extends VBox {
 
     private final ComboBox<T> box = new ComboBox<>();
     private final HBox top;
     private final Label message = Words.hint("");
+    private Consumer<? super T> taker = ignored -> {};
+    private @Nullable T before;
     private boolean filling;
+    private boolean decided;
 
     public ChoiceField(String label, Function<? super T, String> name) {
         Label over = Words.small(label);
@@ -38,9 +51,58 @@ public final class ChoiceField<T> extends VBox {
                 throw new UnsupportedOperationException("choices are not typed");
             }
         });
+        box.valueProperty().subscribe(choice -> {
+            if (!filling && !box.isShowing()) {
+                take(choice);
+            }
+        });
+        box.showingProperty().subscribe(this::turn);
+        box.skinProperty().subscribe(skin -> {
+            if (skin instanceof ComboBoxListViewSkin<?> shown) {
+                decideIn(shown.getPopupContent());
+            }
+        });
         getStyleClass().addAll("field", "choice-field");
         getChildren().addAll(top, box, message);
         Lay.show(message, false);
+    }
+
+    private void decideIn(Node list) {
+        list.addEventFilter(KeyEvent.KEY_PRESSED, event -> decided = event.getCode() == KeyCode.ENTER);
+        list.addEventFilter(MouseEvent.MOUSE_PRESSED, event -> decided = isOnChoice(event.getTarget()));
+    }
+
+    /** False on the list's scroll bar. */
+    private static boolean isOnChoice(Object target) {
+        Node node = target instanceof Node pressed ? pressed : null;
+        while (node != null && !(node instanceof ListCell)) {
+            node = node.getParent();
+        }
+        return node != null;
+    }
+
+    private void turn(boolean open) {
+        if (open) {
+            decided = false;
+            before = box.getValue();
+            if (before == null && box.getSkin() instanceof ComboBoxListViewSkin<?> shown
+                    && shown.getPopupContent() instanceof ListView<?> list) {
+                list.getFocusModel().focus(-1); // the first arrow then goes to the first choice
+            }
+        } else if (decided) {
+            decided = false;
+            take(box.getValue());
+        } else {
+            filling = true;
+            box.getSelectionModel().select(before);
+            filling = false;
+        }
+    }
+
+    private void take(@Nullable T choice) {
+        if (choice != null) {
+            taker.accept(choice);
+        }
     }
 
     /** Offers these, one of them chosen (null for none yet). */
@@ -53,12 +115,8 @@ public final class ChoiceField<T> extends VBox {
     }
 
     /** Called with what the user chooses. */
-    public ChoiceField<T> onChosen(Consumer<? super T> taker) {
-        box.valueProperty().subscribe(choice -> {
-            if (!filling && choice != null) {
-                taker.accept(choice);
-            }
-        });
+    public ChoiceField<T> onChosen(Consumer<? super T> takes) {
+        taker = takes;
         return this;
     }
 

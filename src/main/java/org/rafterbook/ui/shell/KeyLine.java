@@ -32,6 +32,9 @@ final class KeyLine extends HBox {
         hints.getStyleClass().add("hints");
         end.setMinWidth(USE_PREF_SIZE);
         kept = keptSide(undo, status);
+        // what was kept or undone just now is told even where a place has a note of its own there
+        status.saysProperty()
+                .addListener((says, before, now) -> end.getChildren().setAll(kept));
         getChildren().addAll(Lay.grow(hints), end);
     }
 

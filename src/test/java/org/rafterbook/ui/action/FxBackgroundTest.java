@@ -132,4 +132,54 @@ class FxBackgroundTest {
         assertThat(heard).containsExactly("started", "1 of 2 flights", "ended", "all");
         assertThat(names).hasSize(3).allMatch(name -> name == names.get(0));
     }
+
+    @Test
+    void anEntryBeginsWhenTheOneBeforeHasEnded() {
+        Waiting waiting = new Waiting();
+        FxBackground background = new FxBackground(waiting, Runnable::run, errors);
+        background.call(progress -> "launch").entry().then(heard::add);
+        background
+                .<String>call(progress -> {
+                    throw UserError.couldNot("The disk is full.", null);
+                })
+                .entry()
+                .otherwise(failure -> heard.add("refused"))
+                .then(heard::add);
+        background.call(progress -> "undo").entry().then(heard::add);
+        background.call(progress -> "reading").then(heard::add);
+        assertThat(waiting.jobs).as("the first entry and what is no entry").hasSize(2);
+        waiting.run();
+        assertThat(heard).containsExactly("launch", "reading", "refused", "undo");
+    }
+
+    @Test
+    void quietComesWhenTheLastCallHasEnded() {
+        Waiting waiting = new Waiting();
+        FxBackground background = new FxBackground(waiting, Runnable::run, errors);
+        background.call(progress -> "launch").entry().then(heard::add);
+        background
+                .call(progress -> "landing")
+                .entry()
+                .then(kept -> background.call(progress -> "read again").then(heard::add));
+        background.whenQuiet(() -> heard.add("quiet"));
+        waiting.run();
+        assertThat(heard).containsExactly("launch", "read again", "quiet");
+        background.whenQuiet(() -> heard.add("still quiet"));
+        assertThat(heard).endsWith("still quiet");
+    }
+
+    @Test
+    void anEntryCancelledWhileItWaitsIsNotMade() {
+        Waiting waiting = new Waiting();
+        FxBackground background = new FxBackground(waiting, Runnable::run, errors);
+        background.call(progress -> "launch").entry().then(heard::add);
+        background
+                .call(progress -> "import")
+                .entry()
+                .ifCancelled(() -> heard.add("cancelled"))
+                .then(heard::add)
+                .cancel();
+        waiting.run();
+        assertThat(heard).containsExactly("launch", "cancelled");
+    }
 }

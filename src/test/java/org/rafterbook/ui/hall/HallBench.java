@@ -9,10 +9,12 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Supplier;
 import org.rafterbook.logbook.Mode;
+import org.rafterbook.logbook.Subscription;
 import org.rafterbook.ui.shell.Place;
 import org.rafterbook.ui.shell.PlaceId;
 import org.rafterbook.ui.shell.Shell;
 import org.rafterbook.ui.shell.Tools;
+import org.rafterbook.ui.shell.Undoing;
 import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.HallDesk;
@@ -28,6 +30,7 @@ final class HallBench implements AutoCloseable {
     final HallView view;
     final Shell shell;
     final Tools tools;
+    private final Subscription undoing;
 
     /** A clock that stands until it is turned. */
     static final class TurnedClock extends Clock {
@@ -62,13 +65,14 @@ final class HallBench implements AutoCloseable {
         this.tools = tools;
         book = Book.open(file, Mode.CREATE, clock);
         desk = new HallDesk(book, margins);
-        model = new HallModel(desk, tools.background(), tools.errors(), tools.kept(), clock);
+        model = new HallModel(desk, tools.background(), tools.errors(), clock);
         view = new HallView(tools, model, DisplayUnits.METRIC, ZoneOffset.UTC);
         Map<PlaceId, Supplier<? extends Place>> makers = new EnumMap<>(PlaceId.class);
         for (PlaceId id : PlaceId.values()) {
             makers.put(id, () -> view);
         }
         shell = new Shell(tools, makers);
+        undoing = Undoing.of(tools, book);
     }
 
     HallData data() {
@@ -78,6 +82,7 @@ final class HallBench implements AutoCloseable {
     @Override
     public void close() {
         view.hidden();
+        undoing.cancel();
         book.close();
     }
 }

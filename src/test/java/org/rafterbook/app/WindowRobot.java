@@ -1,0 +1,218 @@
+package org.rafterbook.app;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.Predicate;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import javafx.stage.Stage;
+import org.rafterbook.logbook.Mode;
+import org.rafterbook.ui.Fx;
+import org.rafterbook.ui.Window;
+import org.rafterbook.work.Book;
+import org.testfx.api.FxRobot;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** The program's own window on a real logbook, and a robot at its keys: nothing reaches it but key presses and clicks. */
+final class WindowRobot implements AutoCloseable {
+
+    private static final int PATIENCE_S = 20;
+
+    private final FxRobot robot = new FxRobot();
+    private final Runnable end;
+    private final Stage stage;
+
+    private WindowRobot(Runnable end, Stage stage) {
+        this.end = end;
+        this.stage = stage;
+    }
+
+    /** Takes the keys of a program that somebody else starts and ends. */
+    static WindowRobot atTheRunningProgram() {
+        return new WindowRobot(() -> {}, stage());
+    }
+
+    /** Starts the program on the logbook, as a flyer does, and waits for its first screen. */
+    static WindowRobot open(Path logbook) {
+        Fx.start();
+        Book book = Book.open(logbook, Mode.CREATE, Clock.systemDefaultZone());
+        Thread program = new Thread(() -> Window.untilClosed(book), "the program");
+        program.start();
+        WindowRobot opened = new WindowRobot(() -> end(program, book), stage());
+        opened.idle();
+        return opened;
+    }
+
+    /** The only window there is. */
+    private static Stage stage() {
+        List<Stage> found = new ArrayList<>();
+        until("the window", () -> {
+            found.clear();
+            Fx.run(() -> javafx.stage.Window.getWindows().stream()
+                    .filter(Stage.class::isInstance)
+                    .map(Stage.class::cast)
+                    .filter(s -> s.isShowing() && s.getTitle() != null)
+                    .forEach(found::add));
+            return found.size() == 1;
+        });
+        return found.get(0);
+    }
+
+    /** Presses keys one after the other. */
+    WindowRobot press(KeyCode... keys) {
+        for (KeyCode key : keys) {
+            robot.type(key);
+            idle();
+        }
+        return this;
+    }
+
+    /** Presses keys together, such as Ctrl and Z. */
+    WindowRobot together(KeyCode... keys) {
+        robot.push(keys);
+        idle();
+        return this;
+    }
+
+    /** Types a text where the cursor is, or digits where typing begins a time. */
+    WindowRobot type(String text) {
+        for (char c : text.toCharArray()) {
+            KeyCode digit = Character.isDigit(c) ? KeyCode.getKeyCode(String.valueOf(c)) : null;
+            if (digit != null) {
+                robot.type(digit);
+            } else {
+                robot.write(c);
+            }
+        }
+        idle();
+        return this;
+    }
+
+    /** Clicks on what shows exactly this text. */
+    WindowRobot click(String text) {
+        awaitNode("\"" + text + "\"", node -> node instanceof Labeled l && text.equals(l.getText()));
+        robot.clickOn(find(node -> node instanceof Labeled l && text.equals(l.getText())), MouseButton.PRIMARY);
+        idle();
+        return this;
+    }
+
+    /** Puts the cursor into the field of this name. */
+    WindowRobot into(String field) {
+        Predicate<Node> named = node -> node instanceof TextField t
+                && t.getAccessibleText() != null
+                && t.getAccessibleText().startsWith(field);
+        awaitNode("field " + field, named);
+        robot.clickOn(find(named), MouseButton.PRIMARY);
+        idle();
+        return this;
+    }
+
+    /** Waits until this text is in sight. */
+    WindowRobot sees(String text) {
+        awaitNode("\"" + text + "\"", node -> node instanceof Labeled l
+                && l.getText() != null
+                && l.getText().contains(text));
+        return this;
+    }
+
+    boolean shows(String text) {
+        return find(node -> node instanceof Labeled l && l.getText() != null && l.getText().contains(text)) != null;
+    }
+
+    /** All texts in sight, for what stands in a list or a table. */
+    List<String> texts() {
+        return Fx.on(() -> {
+            List<String> texts = new ArrayList<>();
+            walk(stage.getScene().getRoot(), node -> {
+                if (node instanceof Labeled l && l.getText() != null && !l.getText().isEmpty()) {
+                    texts.add(l.getText());
+                }
+                return false;
+            });
+            return texts;
+        });
+    }
+
+    /** What the node of this accessible text says, such as a drawing. */
+    WindowRobot hears(String beginning) {
+        awaitNode(beginning, node -> node.getAccessibleText() != null
+                && node.getAccessibleText().startsWith(beginning));
+        return this;
+    }
+
+    private void awaitNode(String what, Predicate<Node> wanted) {
+        until(what, () -> find(wanted) != null, this::texts);
+    }
+
+    private Node find(Predicate<Node> wanted) {
+        return Fx.on(() -> walk(stage.getScene().getRoot(), wanted));
+    }
+
+    private static Node walk(Node node, Predicate<Node> wanted) {
+        if (!node.isVisible()) {
+            return null;
+        }
+        if (wanted.test(node)) {
+            return node;
+        }
+        if (node instanceof Parent parent) {
+            for (Node child : parent.getChildrenUnmodifiable()) {
+                Node found = walk(child, wanted);
+                if (found != null) {
+                    return found;
+                }
+            }
+        }
+        return null;
+    }
+
+    /** Something to wait for. */
+    interface Condition {
+        boolean holds();
+    }
+
+    static void until(String what, Condition condition) {
+        until(what, condition, () -> "");
+    }
+
+    private static void until(String what, Condition condition, java.util.function.Supplier<?> otherwise) {
+        try {
+            WaitForAsyncUtils.waitFor(PATIENCE_S, TimeUnit.SECONDS, condition::holds);
+        } catch (TimeoutException e) {
+            throw new AssertionError("waited in vain for " + what + "; there is " + otherwise.get(), e);
+        }
+    }
+
+    /** Lets what has been set going on the JavaFX thread come to its end. */
+    private void idle() {
+        WaitForAsyncUtils.waitForFxEvents(1);
+    }
+
+    Stage window() {
+        return stage;
+    }
+
+    /** Closes the window, which ends the program. */
+    @Override
+    public void close() {
+        Fx.run(stage::close);
+        end.run();
+    }
+
+    private static void end(Thread program, Book book) {
+        try {
+            program.join();
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
+        book.close();
+    }
+}

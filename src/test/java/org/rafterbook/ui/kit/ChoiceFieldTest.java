@@ -1,0 +1,98 @@
+package org.rafterbook.ui.kit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.TimeUnit;
+import javafx.scene.Node;
+import javafx.scene.control.ListCell;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.VBox;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.rafterbook.ui.Fx;
+import org.testfx.api.FxRobot;
+import org.testfx.util.WaitForAsyncUtils;
+
+class ChoiceFieldTest {
+
+    private final FxRobot robot = new FxRobot();
+    private final List<String> chosen = new ArrayList<>();
+    private ChoiceField<String> field;
+    private Stage stage;
+
+    @BeforeEach
+    void open() {
+        Fx.run(() -> {
+            field = new ChoiceField<String>("Model", s -> s).onChosen(chosen::add);
+            field.offer(List.of("Marram", "Quire", "Teasel"), null);
+            stage = Fx.window(new VBox(field));
+            field.open();
+        });
+        waitFor(() -> field.box().isShowing());
+    }
+
+    @AfterEach
+    void close() {
+        Fx.run(stage::close);
+    }
+
+    private static void waitFor(java.util.concurrent.Callable<Boolean> condition) {
+        try {
+            WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, condition);
+        } catch (java.util.concurrent.TimeoutException e) {
+            throw new AssertionError(e);
+        }
+        WaitForAsyncUtils.waitForFxEvents(1);
+    }
+
+    private String shown() {
+        return Fx.on(field::chosen);
+    }
+
+    @Test
+    void arrowsOnlyMoveInTheOpenListAndEnterChooses() {
+        robot.type(KeyCode.DOWN, KeyCode.DOWN, KeyCode.DOWN, KeyCode.UP);
+        waitFor(() -> "Quire".equals(shown()));
+        assertThat(chosen).isEmpty();
+        robot.type(KeyCode.ENTER);
+        waitFor(() -> !field.box().isShowing());
+        assertThat(chosen).containsExactly("Quire");
+        assertThat(shown()).isEqualTo("Quire");
+    }
+
+    @Test
+    void escapeLeavesWhatWasChosenBefore() {
+        robot.type(KeyCode.DOWN, KeyCode.ENTER);
+        waitFor(() -> !field.box().isShowing());
+        Fx.run(field::open);
+        robot.type(KeyCode.DOWN, KeyCode.ESCAPE);
+        waitFor(() -> !field.box().isShowing());
+        assertThat(chosen).containsExactly("Marram");
+        assertThat(shown()).isEqualTo("Marram");
+    }
+
+    @Test
+    void aClickChooses() {
+        Node third = Fx.on(() -> {
+            Set<Node> cells = javafx.stage.Window.getWindows().stream()
+                    .filter(w -> w != stage)
+                    .findFirst()
+                    .orElseThrow()
+                    .getScene()
+                    .getRoot()
+                    .lookupAll(".list-cell");
+            return cells.stream()
+                    .filter(c -> "Teasel".equals(((ListCell<?>) c).getText()))
+                    .findFirst()
+                    .orElseThrow();
+        });
+        robot.clickOn(third);
+        waitFor(() -> !field.box().isShowing());
+        assertThat(chosen).containsExactly("Teasel");
+    }
+}
