@@ -7,16 +7,12 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Random;
 import java.util.TimeZone;
-import java.util.TreeSet;
 import java.util.stream.StreamSupport;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterAll;
@@ -26,12 +22,7 @@ import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.io.TempDir;
-import org.rafterbook.airframe.Setting;
-import org.rafterbook.airframe.SettingDef;
-import org.rafterbook.logbook.Mode;
 import org.rafterbook.units.QuantityFormat;
-import org.rafterbook.work.Book;
-import org.rafterbook.work.Rigged;
 
 /**
  * One logbook from its first flight to its backup, as a flyer fills it: the window by its keys, in this process and in
@@ -91,7 +82,10 @@ class AcceptanceWalkTest {
     void aModelWithOnlyANameFliesATypedFlight() throws IOException {
         Files.createDirectories(logbook().getParent());
         try (WindowRobot window = WindowRobot.open(logbook())) {
-            window.into("A new model's name").type("Teasel").press(KeyCode.ENTER).sees("Teasel t1");
+            window.into("A new model's name")
+                    .type("Teasel")
+                    .press(KeyCode.ENTER)
+                    .sees("Teasel t1");
             window.type("1050").sees("17:30");
             assertThat(flights()).as("shown in full before it is kept").isEmpty();
             window.press(KeyCode.ENTER).sees("How did it end?").press(KeyCode.DIGIT1, KeyCode.ENTER);
@@ -140,20 +134,25 @@ class AcceptanceWalkTest {
         assertThat(refused.err())
                 .startsWith("winter.csv, line 18, column 'duration_s': “ten minutes” does not begin with a number");
         assertThat(flights()).as("nothing of it went in").hasSize(1);
-        assertThat(command("import", table("615"), "--json").json().get("flights_added").asInt()).isEqualTo(FORTY);
+        assertThat(command("import", table("615"), "--json")
+                        .json()
+                        .get("flights_added")
+                        .asInt())
+                .isEqualTo(FORTY);
         JsonNode again = command("import", home.resolve("winter.csv"), "--json").json();
         assertThat(again.get("flights_added").asInt()).isZero();
         assertThat(again.get("flights_already_there").asInt()).isEqualTo(FORTY);
-        assertThat(flights("--model", "Marram")).hasSize(FORTY).allSatisfy(flight -> assertThat(
-                        List.of("setting.wing incidence", "setting.pitch", "setting.flap"))
-                .allSatisfy(setting -> assertThat(flight.hasNonNull(setting)).as(setting).isTrue()));
+        assertThat(flights("--model", "Marram"))
+                .hasSize(FORTY)
+                .allSatisfy(flight -> assertThat(List.of("setting.wing incidence", "setting.pitch", "setting.flap"))
+                        .allSatisfy(setting -> assertThat(flight.hasNonNull(setting))
+                                .as(setting)
+                                .isTrue()));
     }
 
     /** Airframe 3.40 g balancing bare at 150 mm, of which the lower wing is 0.90 g; the motor at 120 mm. */
     private static Path sheet(double motorG) throws IOException {
-        return Files.writeString(
-                home.resolve("quire-" + motorG + ".json"),
-                String.format(Locale.ROOT, """
+        return Files.writeString(home.resolve("quire-" + motorG + ".json"), String.format(Locale.ROOT, """
                 {"rafterbook": "airframe sheet", "edition": 1, "model": "Quire", "version": "a",
                  "surfaces": [
                   {"name": "lower", "role": "wing", "edge_aft_mm": 130, "rise_mm": 20, "incidence_deg": 2,
@@ -178,9 +177,11 @@ class AcceptanceWalkTest {
         JsonNode heavy = answers.get(1);
         assertThat(light.get("balance_mm").asDouble()).isCloseTo(140.40, within(0.005));
         assertThat(heavy.get("balance_mm").asDouble()).isCloseTo(138.89, within(0.005));
-        double moved = light.get("balance_mm").asDouble() - heavy.get("balance_mm").asDouble();
+        double moved =
+                light.get("balance_mm").asDouble() - heavy.get("balance_mm").asDouble();
         assertThat(moved).isCloseTo(1.51, within(0.005));
-        double points = heavy.get("margin_percent").asDouble() - light.get("margin_percent").asDouble();
+        double points = heavy.get("margin_percent").asDouble()
+                - light.get("margin_percent").asDouble();
         assertThat(points).isCloseTo(100 * moved / light.get("mean_chord_mm").asDouble(), within(1e-9));
         assertThat(CommandRun.asProcess(List.of(), "margin", sheet(1.60), sheet(2.00), "--json")
                         .json())
@@ -199,7 +200,12 @@ class AcceptanceWalkTest {
     }
 
     private static void addMotor(WindowRobot window, String name, String mass) {
-        window.press(KeyCode.A).type(name).into("Loop").type("340 mm").into("Mass").type(mass);
+        window.press(KeyCode.A)
+                .type(name)
+                .into("Loop")
+                .type("340 mm")
+                .into("Mass")
+                .type(mass);
         window.click("Add this motor").sees(name);
     }
 }

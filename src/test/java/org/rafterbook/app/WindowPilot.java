@@ -23,8 +23,15 @@ final class WindowPilot {
     static void launchAndKill(Path home) throws IOException, InterruptedException {
         List<String> options = new ArrayList<>(List.of("-Duser.home=" + home, "-Duser.language=en"));
         for (String key : List.of(
-                "glass.platform", "monocle.platform", "headless.geometry", "prism.order", "prism.lcdtext",
-                "testfx.robot", "testfx.headless", "java.awt.headless", "user.timezone")) {
+                "glass.platform",
+                "monocle.platform",
+                "headless.geometry",
+                "prism.order",
+                "prism.lcdtext",
+                "testfx.robot",
+                "testfx.headless",
+                "java.awt.headless",
+                "user.timezone")) {
             if (System.getProperty(key) != null) {
                 options.add("-D" + key + "=" + System.getProperty(key));
             }
@@ -48,7 +55,11 @@ final class WindowPilot {
         Thread program = new Thread(() -> Rafterbook.main(new String[0]), "the program");
         program.start();
         WindowRobot window = WindowRobot.atTheRunningProgram();
-        window.sees("Start the watch").sees("Trim").press(KeyCode.SPACE).sees("Landed: stop").sees("kept");
+        window.sees("Start the watch")
+                .sees("Trim")
+                .press(KeyCode.SPACE)
+                .sees("Landed: stop")
+                .sees("kept");
         System.out.println(IN_THE_AIR);
     }
 }

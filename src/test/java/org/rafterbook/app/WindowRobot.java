@@ -117,14 +117,19 @@ final class WindowRobot implements AutoCloseable {
 
     /** Waits until this text is in sight. */
     WindowRobot sees(String text) {
-        awaitNode("\"" + text + "\"", node -> node instanceof Labeled l
-                && l.getText() != null
-                && l.getText().contains(text));
+        awaitNode(
+                "\"" + text + "\"",
+                node -> node instanceof Labeled l
+                        && l.getText() != null
+                        && l.getText().contains(text));
         return this;
     }
 
     boolean shows(String text) {
-        return find(node -> node instanceof Labeled l && l.getText() != null && l.getText().contains(text)) != null;
+        return find(node -> node instanceof Labeled l
+                        && l.getText() != null
+                        && l.getText().contains(text))
+                != null;
     }
 
     /** All texts in sight, for what stands in a list or a table. */
@@ -132,7 +137,9 @@ final class WindowRobot implements AutoCloseable {
         return Fx.on(() -> {
             List<String> texts = new ArrayList<>();
             walk(stage.getScene().getRoot(), node -> {
-                if (node instanceof Labeled l && l.getText() != null && !l.getText().isEmpty()) {
+                if (node instanceof Labeled l
+                        && l.getText() != null
+                        && !l.getText().isEmpty()) {
                     texts.add(l.getText());
                 }
                 return false;
@@ -143,8 +150,10 @@ final class WindowRobot implements AutoCloseable {
 
     /** What the node of this accessible text says, such as a drawing. */
     WindowRobot hears(String beginning) {
-        awaitNode(beginning, node -> node.getAccessibleText() != null
-                && node.getAccessibleText().startsWith(beginning));
+        awaitNode(
+                beginning,
+                node -> node.getAccessibleText() != null
+                        && node.getAccessibleText().startsWith(beginning));
         return this;
     }
 

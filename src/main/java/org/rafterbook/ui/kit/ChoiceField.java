@@ -85,7 +85,8 @@ public final class ChoiceField<T> extends VBox {
         if (open) {
             decided = false;
             before = box.getValue();
-            if (before == null && box.getSkin() instanceof ComboBoxListViewSkin<?> shown
+            if (before == null
+                    && box.getSkin() instanceof ComboBoxListViewSkin<?> shown
                     && shown.getPopupContent() instanceof ListView<?> list) {
                 list.getFocusModel().focus(-1); // the first arrow then goes to the first choice
             }
