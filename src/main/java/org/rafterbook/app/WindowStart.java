@@ -7,9 +7,9 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.rafterbook.logbook.Mode;
 import org.rafterbook.ui.Window;
-import org.rafterbook.units.UserError;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.ReviewAnswerText;
+import org.rafterbook.work.Shelf;
 
 /** Opens the window on the default logbook; without a display it prints the review as text. */
 final class WindowStart {
@@ -25,24 +25,12 @@ final class WindowStart {
         if (!Window.start()) {
             return asText();
         }
-        try (Book book = open(LogbookPlace.file())) {
-            Window.untilClosed(book);
+        try {
+            Window.untilClosed(new Shelf(LogbookPlace.file(), Clock.systemDefaultZone()));
             return 0;
-        } catch (UserError e) {
-            System.err.println(e.sentence());
-            return e.kind() == UserError.Kind.BAD_INPUT ? 2 : 1;
         } finally {
             Window.end();
         }
-    }
-
-    private static Book open(Path file) {
-        try {
-            Files.createDirectories(file.toAbsolutePath().getParent());
-        } catch (java.io.IOException e) {
-            throw UserError.couldNot("The folder " + file.getParent() + " cannot be made.", e);
-        }
-        return Book.open(file, Mode.CREATE, Clock.systemDefaultZone());
     }
 
     private static int asText() {

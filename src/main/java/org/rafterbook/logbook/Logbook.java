@@ -99,6 +99,16 @@ public final class Logbook implements AutoCloseable {
         enter(why, entry);
     }
 
+    /** Keeps a preference; no listener is called, since nothing of the flying has changed. */
+    public void prefer(String name, String value) {
+        changing(sql -> {
+            RowWriter rows = new RowWriter(sql, new ChangeLog(sql, "preference " + name, null));
+            rows.preference(name, value);
+            rows.end();
+            return new Outcome<>(value, false);
+        });
+    }
+
     /** Asks a question on the caller's thread. */
     public <T> T read(Query<T> query) {
         return asking(query::ask);

@@ -1,38 +1,28 @@
 package org.rafterbook.ui;
 
-import java.time.Clock;
-import java.time.ZoneId;
-import java.util.EnumMap;
-import java.util.Map;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import javafx.application.Platform;
+import javafx.scene.Scene;
 import javafx.stage.Stage;
+import org.jspecify.annotations.Nullable;
 import org.rafterbook.ui.action.Errors;
 import org.rafterbook.ui.action.FxBackground;
-import org.rafterbook.ui.bench.BenchPlace;
-import org.rafterbook.ui.hall.HallModel;
-import org.rafterbook.ui.hall.HallView;
 import org.rafterbook.ui.look.Look;
-import org.rafterbook.ui.look.Theme;
-import org.rafterbook.ui.motorbox.MotorBoxPlace;
-import org.rafterbook.ui.review.ReviewView;
-import org.rafterbook.ui.season.SeasonPlace;
 import org.rafterbook.ui.shell.FxDialogs;
 import org.rafterbook.ui.shell.MainWindow;
-import org.rafterbook.ui.shell.Place;
-import org.rafterbook.ui.shell.PlaceId;
-import org.rafterbook.ui.shell.Shell;
 import org.rafterbook.ui.shell.Tools;
-import org.rafterbook.ui.shell.Undoing;
-import org.rafterbook.units.DisplayUnits;
+import org.rafterbook.units.UserError;
 import org.rafterbook.work.Background;
-import org.rafterbook.work.Book;
+import org.rafterbook.work.OpenedBook;
+import org.rafterbook.work.Shelf;
 
-/** Puts the window together: the shell, its five places and what the logbook tells it. */
+/** The window as the program starts it. */
 public final class Window {
 
-    private static final String THEME = "theme";
+    /** How long the last entries may take to reach the disk after the window is gone. */
+    private static final int LAST_ENTRIES_S = 20;
 
     private Window() {}
 
@@ -46,63 +36,65 @@ public final class Window {
         }
     }
 
-    /** Shows the window of a logbook and waits until it is closed. */
-    public static void untilClosed(Book book) {
-        CountDownLatch closed = new CountDownLatch(1);
-        Platform.runLater(() -> {
-            Stage stage = new Stage();
-            stage.setOnHidden(e -> closed.countDown());
-            show(stage, book);
-        });
+    /**
+     * Shows the window and waits until it is closed. It opens on the flyer's own logbook; where there is none yet, on the
+     * first start; where it is refused, on the sentence why.
+     */
+    public static void untilClosed(Shelf shelf) {
+        CountDownLatch hidden = new CountDownLatch(1);
+        CountDownLatch settled = new CountDownLatch(1);
+        // on this thread, while the toolkit starts on its own
+        OpenedBook own = null;
+        UserError refused = null;
         try {
-            closed.await();
+            own = shelf.ownIsThere() ? shelf.openOwn() : null;
+        } catch (UserError e) {
+            refused = e;
+        }
+        show(shelf, own, refused, hidden, settled);
+        try {
+            hidden.await();
+            settled.await(LAST_ENTRIES_S, TimeUnit.SECONDS);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
     }
 
+    private static void show(
+            Shelf shelf,
+            @Nullable OpenedBook own,
+            @Nullable UserError refused,
+            CountDownLatch hidden,
+            CountDownLatch settled) {
+        Background pool = Background.pool(2);
+        Platform.runLater(() -> {
+            MainWindow.prepare();
+            Stage stage = new Stage();
+            Errors errors = new Errors();
+            Look look = new Look();
+            Supplier<FxBackground> background = () -> FxBackground.on(pool, errors);
+            Tools tools = new Tools(errors, look, background.get(), new FxDialogs(() -> stage, look));
+            OpenWindow window = new OpenWindow(shelf, tools, background, stage::setTitle, own, refused);
+            stage.setOnHidden(event -> {
+                hidden.countDown();
+                window.close(settled::countDown);
+            });
+            MainWindow.show(stage, window.shell(), tools);
+            afterTheFirstFrame(stage.getScene(), window::makeOwn);
+        });
+    }
+
+    private static void afterTheFirstFrame(Scene scene, Runnable what) {
+        Runnable[] once = new Runnable[1];
+        once[0] = () -> {
+            scene.removePostLayoutPulseListener(once[0]);
+            Platform.runLater(what);
+        };
+        scene.addPostLayoutPulseListener(once[0]);
+    }
+
     /** Ends the toolkit. */
     public static void end() {
         Platform.exit();
-    }
-
-    private static void show(Stage stage, Book book) {
-        MainWindow.prepare();
-        Errors errors = new Errors();
-        Look look = new Look();
-        Background pool = Background.pool(2);
-        FxBackground background = FxBackground.on(pool, errors);
-        Tools tools = new Tools(errors, look, background, new FxDialogs(() -> stage, look));
-        Shell shell = shell(tools, book);
-        Undoing.of(tools, book);
-        MainWindow.show(stage, shell, tools, String.valueOf(book.file().getFileName()));
-        background
-                .call(progress -> java.util.Optional.ofNullable(book.preference(THEME)))
-                .then(kept -> {
-                    kept.ifPresent(name -> look.themeProperty().set(Theme.valueOf(name)));
-                    look.themeProperty()
-                            .subscribe((before, now) -> background
-                                    .call(progress -> {
-                                        book.prefer(THEME, now.name());
-                                        return now;
-                                    })
-                                    .then(done -> {}));
-                });
-    }
-
-    /** The shell with its places, for the window and for pictures of it. */
-    public static Shell shell(Tools tools, Book book) {
-        Map<PlaceId, Supplier<? extends Place>> makers = new EnumMap<>(PlaceId.class);
-        makers.put(PlaceId.HALL, () -> hall(tools, book));
-        makers.put(PlaceId.BENCH, () -> new BenchPlace(tools, book));
-        makers.put(PlaceId.MOTOR_BOX, () -> new MotorBoxPlace(tools, book));
-        makers.put(PlaceId.REVIEW, () -> new ReviewView(book.review(), tools));
-        makers.put(PlaceId.SEASON, () -> new SeasonPlace(tools, book));
-        return new Shell(tools, makers);
-    }
-
-    private static HallView hall(Tools tools, Book book) {
-        HallModel model = new HallModel(book.hall(), tools.background(), tools.errors(), Clock.systemDefaultZone());
-        return new HallView(tools, model, DisplayUnits.METRIC, ZoneId.systemDefault());
     }
 }

@@ -54,7 +54,8 @@ public final class Book implements AutoCloseable {
         return logbook;
     }
 
-    Clock clock() {
+    /** The clock its entries are dated by. */
+    public Clock clock() {
         return clock;
     }
 
@@ -112,10 +113,7 @@ public final class Book implements AutoCloseable {
 
     /** Keeps a preference; undo does not touch it. */
     public void prefer(String name, String value) {
-        logbook.enter("preference " + name, w -> {
-            w.preference(name, value);
-            return value;
-        });
+        logbook.prefer(name, value);
     }
 
     public Imports imports() {
@@ -124,6 +122,11 @@ public final class Book implements AutoCloseable {
 
     public Exports exports() {
         return exports;
+    }
+
+    /** True where nothing was ever entered but preferences, or all of it was undone. */
+    public boolean isEmpty() {
+        return undoable() == null;
     }
 
     /** What undo would take back, in words; null where there is nothing. */

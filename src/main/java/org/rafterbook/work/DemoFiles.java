@@ -25,7 +25,11 @@ public final class DemoFiles {
 
     /** Takes the demo season into a logbook. */
     public static ImportSummary into(Book book) {
-        return book.imports().carryOut(book.imports().plan(read(), ImportChoices.none()));
+        return into(book, Progress.none());
+    }
+
+    static ImportSummary into(Book book, Progress progress) {
+        return book.imports().carryOut(book.imports().plan(read(), ImportChoices.none()), progress);
     }
 
     private static String text(String name) {

@@ -78,6 +78,7 @@ final class ImportModel {
         State state = flew ? beforeFirst(flights) : start();
         for (FlyingOrder.Step step : flights) {
             FlightLine line = step.line();
+            tally.step(flown.size(), flights.size(), "flights of " + model.name() + " given their version");
             if (line != null) {
                 Version version = Objects.requireNonNull(line.version());
                 state = new State(version.build(), book.valuesOf(version), base(version, state));

@@ -29,17 +29,18 @@ final class ImportRun {
     private final Riggings riggings;
     private final Sheets sheets;
     private final ImportPlan plan;
-    private final ImportTally tally = new ImportTally();
+    private final ImportTally tally;
     private final ImportBasics basics;
     private final ImportSessions sessions;
     private final Map<String, Model> models = new HashMap<>();
 
-    ImportRun(Writer writer, Clock clock, Riggings riggings, Sheets sheets, ImportPlan plan) {
+    ImportRun(Writer writer, Clock clock, Riggings riggings, Sheets sheets, ImportPlan plan, Progress progress) {
         this.w = writer;
         this.clock = clock;
         this.riggings = riggings;
         this.sheets = sheets;
         this.plan = plan;
+        this.tally = new ImportTally(progress);
         this.basics = new ImportBasics(writer, tally);
         this.sessions = new ImportSessions(writer, tally, basics, clock.getZone());
         w.all(Model.class).forEach(m -> models.put(ImportBasics.key(m.name()), m));
@@ -59,8 +60,10 @@ final class ImportRun {
         sessions.take(plan);
         models(flights.fresh());
         new ImportWinds(w, tally, basics, sessions).take(plan, flights);
-        for (ImportedFlight flight : flights.fresh()) {
+        List<ImportedFlight> fresh = flights.fresh();
+        for (ImportedFlight flight : fresh) {
             write(flight);
+            tally.step(tally.flights, fresh.size(), "flights written");
         }
         if (tally.problems().isEmpty()) {
             new ImportEvents(w, tally, basics, sessions).take(plan);

@@ -9,14 +9,24 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.exchange.ImportProblem;
 
-/** Counts what an import adds, and gathers remarks and problems as it goes. */
+/** Counts what an import adds, gathers remarks and problems as it goes, and tells how far it is. */
 final class ImportTally {
 
+    private final Progress progress;
     private final Map<String, Integer> added = new LinkedHashMap<>();
     private final Set<String> remarks = new LinkedHashSet<>();
     private final List<ImportProblem> problems = new ArrayList<>();
     int flights;
     int alreadyThere;
+
+    ImportTally(Progress progress) {
+        this.progress = progress;
+    }
+
+    /** Tells how far it is; ends the import where it was cancelled. */
+    void step(int done, int total, String of) {
+        progress.step(done, total, of);
+    }
 
     void add(String what) {
         add(what, 1);

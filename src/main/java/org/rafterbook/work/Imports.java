@@ -54,12 +54,17 @@ public final class Imports {
 
     /** What keeping the plan would add, found out by doing it and taking it back at once. */
     public ImportSummary preview(ImportPlan plan) {
+        return preview(plan, Progress.none());
+    }
+
+    /** The same, telling how far it is. */
+    public ImportSummary preview(ImportPlan plan, Progress progress) {
         if (!plan.problems().isEmpty()) {
             return refused(plan.problems());
         }
         try {
             return logbook.enter(plan.why(), w -> {
-                throw new Rehearsed(new ImportRun(w, clock, riggings, sheets, plan).run());
+                throw new Rehearsed(new ImportRun(w, clock, riggings, sheets, plan, progress).run());
             });
         } catch (Rehearsed rehearsed) {
             return rehearsed.summary;
@@ -72,9 +77,14 @@ public final class Imports {
      * @throws UserError of bad input where anything is wrong; nothing is kept then
      */
     public ImportSummary carryOut(ImportPlan plan) {
+        return carryOut(plan, Progress.none());
+    }
+
+    /** The same, telling how far it is; where it is cancelled nothing is kept. */
+    public ImportSummary carryOut(ImportPlan plan, Progress progress) {
         refuse(plan.problems());
         return logbook.enter(plan.why(), w -> {
-            ImportSummary summary = new ImportRun(w, clock, riggings, sheets, plan).run();
+            ImportSummary summary = new ImportRun(w, clock, riggings, sheets, plan, progress).run();
             refuse(summary.problems());
             return summary;
         });

@@ -37,6 +37,7 @@ public final class Snapshots {
         List<Screen> all = new ArrayList<>();
         all.addAll(KitScreens.all());
         all.addAll(ReviewScreens.all());
+        all.addAll(WindowScreens.all());
         all.addAll(org.rafterbook.ui.hall.HallScreens.all());
         return all;
     }

@@ -41,7 +41,7 @@ public final class FoldingColumn extends Pane {
         return add(new Part(node, node, NEVER));
     }
 
-    /** Adds a part that never folds and takes what height is left. */
+    /** Adds a part that never folds; it takes what height is left, and gives way where there is not enough. */
     public FoldingColumn addGrowing(Node node) {
         add(node);
         parts.get(parts.size() - 1).grows = true;
@@ -118,8 +118,14 @@ public final class FoldingColumn extends Pane {
                 .filter(part -> part.rank != NEVER)
                 .sorted(Comparator.<Part>comparingInt(part -> part.wished).thenComparingInt(part -> part.rank))
                 .toList();
+        double gives = parts.stream()
+                .filter(part -> part.grows)
+                .mapToDouble(part -> part.whole.prefHeight(width) - part.whole.minHeight(width))
+                .sum();
         for (Part part : order) {
-            if (height(width, foldedParts) <= room + 0.5) {
+            // what was asked for is shown as long as a growing part can give way
+            double lacking = height(width, foldedParts) - (part.wished > 0 ? gives : 0);
+            if (lacking <= room + 0.5) {
                 break;
             }
             foldedParts.add(part);
@@ -133,7 +139,7 @@ public final class FoldingColumn extends Pane {
                 part.whole.setVisible(!isFolded);
                 part.folded.setVisible(isFolded);
             }
-            double high = shown.prefHeight(width) + (part.grows ? Math.max(0, spare) : 0);
+            double high = Math.max(0, shown.prefHeight(width) + (part.grows ? spare : 0));
             shown.resizeRelocate(insets.getLeft(), snapPositionY(y), width, snapSizeY(high));
             y += high;
         }

@@ -4,7 +4,8 @@
  * <ul>
  *   <li>{@link org.rafterbook.ui.kit.Lay} and {@link org.rafterbook.ui.kit.Words}: rows, columns, gaps; texts by role
  *   <li>{@link org.rafterbook.ui.kit.Sheet}: paper with captioned sections; {@link
- *       org.rafterbook.ui.kit.FoldingColumn} folds parts where the height does not suffice
+ *       org.rafterbook.ui.kit.FoldingColumn} folds parts where the height does not suffice, {@link org.rafterbook.ui.kit.FittingFrame} tells
+ *       how much room there is
  *   <li>{@link org.rafterbook.ui.kit.Buttons}, {@link org.rafterbook.ui.kit.SettingRow}, {@link
  *       org.rafterbook.ui.kit.KeyCap}: things with a key
  *   <li>{@link org.rafterbook.ui.kit.Field}, {@link org.rafterbook.ui.kit.ChoiceField}, {@link

@@ -36,6 +36,11 @@ public final class Look {
         theme.set(theme.get().next());
     }
 
+    /** Turns to the next text size, from the largest back to the normal one. */
+    public void resize() {
+        textSize.set(textSize.get().next());
+    }
+
     /** Dresses the scene now, before it is shown, and again at each change. */
     public void dress(Scene scene) {
         theme.subscribe(() -> wear(scene));

@@ -24,6 +24,11 @@ public enum TextSize {
         return EM_PX * percent / 100;
     }
 
+    /** The size that Ctrl+Shift+S turns to from this one. */
+    public TextSize next() {
+        return values()[(ordinal() + 1) % values().length];
+    }
+
     String styleClass() {
         return "text-" + percent;
     }

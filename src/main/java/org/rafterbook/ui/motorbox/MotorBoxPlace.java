@@ -59,7 +59,7 @@ public final class MotorBoxPlace implements Place {
     private @Nullable RubberBatch chosen;
     private @Nullable Subscription listening;
 
-    public MotorBoxPlace(Tools tools, Book book) {
+    public MotorBoxPlace(Tools tools, Book book, DisplayUnits units) {
         this.book = book;
         this.background = tools.background();
         Keys own = tools.keys();

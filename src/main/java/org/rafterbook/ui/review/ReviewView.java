@@ -26,6 +26,7 @@ import org.rafterbook.ui.draw.MarkStyle;
 import org.rafterbook.ui.draw.Pen;
 import org.rafterbook.ui.kit.Buttons;
 import org.rafterbook.ui.kit.ChoiceField;
+import org.rafterbook.ui.kit.FittingFrame;
 import org.rafterbook.ui.kit.KeyCap;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.ProgressRule;
@@ -57,7 +58,7 @@ public final class ReviewView implements Place {
     private final ChoiceField<ReviewAxis> axis = new ChoiceField<>("Time against", ReviewAxis::name);
     private final Label flights = Words.hint("");
     private final Label plotWords = Words.prose("");
-    private final ReviewFrame node = new ReviewFrame(this::fold);
+    private final FittingFrame node = new FittingFrame(this::fold);
     private final Sheet left = new Sheet();
     private final VBox right = Lay.column(12);
     private final HBox below = new HBox();

@@ -1,6 +1,5 @@
 package org.rafterbook.ui.season;
 
-import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -14,7 +13,6 @@ import javafx.scene.Node;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
-import org.rafterbook.exchange.TextFiles;
 import org.rafterbook.logbook.Subscription;
 import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.action.FxBackground;
@@ -27,15 +25,12 @@ import org.rafterbook.ui.kit.Figure;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.kit.Table;
-import org.rafterbook.ui.shell.Dialogs;
+import org.rafterbook.ui.shell.Logbooks;
 import org.rafterbook.ui.shell.Place;
 import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.units.ClockTime;
 import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.Book;
-import org.rafterbook.work.DemoFiles;
-import org.rafterbook.work.ImportChoices;
-import org.rafterbook.work.ImportFile;
 import org.rafterbook.work.SeasonDesk;
 
 /** The season, read-only: models, evenings and every flight. */
@@ -57,12 +52,12 @@ public final class SeasonPlace implements Place {
     private final VBox full;
     private @Nullable Subscription listening;
 
-    public SeasonPlace(Tools tools, Book book) {
+    public SeasonPlace(Tools tools, Book book, Logbooks logbooks) {
         this.book = book;
         this.background = tools.background();
         Keys own = tools.keys();
-        Action demo = own.on("D", "Take in the demo season", this::takeDemo);
-        Action table = own.on("T", "Read in my own table", () -> readTables(tools.dialogs()));
+        Action demo = own.on("D", "Open the demo season", logbooks::openDemo);
+        Action table = own.on("T", "Read in my own table", logbooks::readTables);
         own.hint("↑ ↓", "pick a row");
         own.hint("T", "read in a table");
         keys = new ReadOnlyObjectWrapper<>(own);
@@ -168,30 +163,6 @@ public final class SeasonPlace implements Place {
     @Override
     public ObservableList<Node> figures() {
         return figures;
-    }
-
-    /** Only an empty logbook takes the demo season, so that invented flights never stand among a flyer's own. */
-    private void takeDemo() {
-        if (flights.rows().isEmpty()) {
-            background.call(progress -> DemoFiles.into(book)).in(slot).then(done -> load());
-        }
-    }
-
-    private void readTables(Dialogs dialogs) {
-        List<Path> files = dialogs.openSeveral(
-                "Tables of flights, motors, venues, or airframe sheets",
-                new Dialogs.FileKind("Tables and sheets", List.of("*.csv", "*.json")));
-        if (!files.isEmpty()) {
-            background
-                    .call(progress -> {
-                        List<ImportFile> read = files.stream()
-                                .map(f -> new ImportFile(TextFiles.nameOf(f), TextFiles.read(f)))
-                                .toList();
-                        return book.imports().carryOut(book.imports().plan(read, ImportChoices.none()));
-                    })
-                    .in(slot)
-                    .then(done -> load());
-        }
     }
 
     private void load() {

@@ -20,11 +20,10 @@ public final class MainWindow {
     }
 
     /** Fills the stage and shows it; from now on nothing thrown on the JavaFX thread ends the window. */
-    public static void show(Stage stage, Shell shell, Tools tools, String logbookName) {
+    public static void show(Stage stage, Shell shell, Tools tools) {
         Thread.currentThread().setUncaughtExceptionHandler(tools.errors());
         Scene scene = new Scene(shell, WIDTH, HEIGHT);
         tools.look().dress(scene);
-        stage.setTitle(logbookName + " – Rafterbook");
         stage.setMinWidth(LEAST_WIDTH);
         stage.setMinHeight(LEAST_HEIGHT);
         stage.setScene(scene);

@@ -16,7 +16,7 @@ import org.rafterbook.ui.draw.IconView;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.look.Token;
 
-/** The slim rail at the left: the app's sign, the five places, the theme at the foot. */
+/** The slim rail at the left: the app's sign, the five places, text size and theme at the foot. */
 final class Rail extends VBox {
 
     private static final PseudoClass HERE = PseudoClass.getPseudoClass("here");
@@ -25,7 +25,7 @@ final class Rail extends VBox {
     private final Map<PlaceId, Button> buttons = new EnumMap<>(PlaceId.class);
     private final Map<PlaceId, IconView> icons = new EnumMap<>(PlaceId.class);
 
-    Rail(Map<PlaceId, Action> go, Action theme) {
+    Rail(Map<PlaceId, Action> go, Action textSize, Action theme) {
         getStyleClass().add("rail");
         StackPane sign = new StackPane(new AppSign());
         sign.getStyleClass().add("sign");
@@ -37,14 +37,19 @@ final class Rail extends VBox {
             buttons.put(place, button);
             getChildren().add(button);
         });
-        Button foot = item(theme, new IconView(Icon.THEME, ICON_EM), "");
-        foot.setText("Theme");
-        getChildren().addAll(Lay.space(), foot);
+        getChildren().addAll(Lay.space(), foot(textSize, Icon.TEXT, "Text"), foot(theme, Icon.THEME, "Theme"));
     }
 
     void here(PlaceId place) {
         buttons.forEach((id, button) -> button.pseudoClassStateChanged(HERE, id == place));
         icons.forEach((id, icon) -> icon.ink(id == place ? Token.INK : Token.INK_2));
+    }
+
+    private static Button foot(Action action, Icon icon, String word) {
+        Button button = item(action, new IconView(icon, ICON_EM), "");
+        button.setText(word);
+        button.getStyleClass().add("foot");
+        return button;
     }
 
     private static Button item(Action action, IconView icon, String key) {

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.Supplier;
 import javafx.beans.value.ChangeListener;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.HBox;
@@ -20,7 +21,8 @@ import org.rafterbook.ui.kit.Notice;
 
 /**
  * What is in the window round the places: the rail at the left; head, error bar, rule, content, undo bar and key line
- * below each other; help and the caps of the Alt key over all. It makes a place at the first visit.
+ * below each other; help and the caps of the Alt key over all. It makes a place at the first visit. Between places a
+ * guest may be shown: a screen that belongs to none of the five.
  */
 public final class Shell extends StackPane {
 
@@ -51,20 +53,23 @@ public final class Shell extends StackPane {
         noKeys = tools.keys();
         Map<PlaceId, Action> go = new EnumMap<>(PlaceId.class);
         for (PlaceId id : PlaceId.values()) {
-            go.put(id, everywhere.on(id.key(), id.title(), () -> tools.showing().set(id)));
+            go.put(id, everywhere.on(id.key(), id.title(), () -> visit(id)));
         }
         for (PlaceId id : PlaceId.values()) {
-            everywhere.on(
-                    "Ctrl+" + (id.ordinal() + 1),
-                    id.title(),
-                    () -> tools.showing().set(id));
+            everywhere.on("Ctrl+" + (id.ordinal() + 1), id.title(), () -> visit(id));
         }
         Action theme =
                 everywhere.on("Ctrl+Shift+T", "Next theme", () -> tools.look().turn());
+        Action textSize = everywhere.on(
+                "Ctrl+Shift+S", "Next text size", () -> tools.look().resize());
+        everywhere.on("Ctrl+Shift+K", "Keys in buttons, on or off", () -> {
+            var caps = tools.look().capsShownProperty();
+            caps.set(!caps.get());
+        });
         Action undo = everywhere.on("Ctrl+Z", "Undo", () -> tools.kept().undo());
         Action helping = everywhere.on("?", "Help: every key", this::toggleHelp);
         everywhere.on("Esc", "Close help or an error", this::escape);
-        rail = new Rail(go, theme);
+        rail = new Rail(go, textSize, theme);
         keyLine = new KeyLine(helping, undo, tools.kept());
         rule.getStyleClass().add("rule-area");
         content.getStyleClass().add("content");
@@ -88,6 +93,50 @@ public final class Shell extends StackPane {
     /** Keys that work in every place; the app adds its own, such as opening another logbook. */
     public Keys everywhere() {
         return everywhere;
+    }
+
+    /** Says at the right of the head which logbook is open. */
+    public void logbook(Node... nodes) {
+        head.logbook(nodes);
+    }
+
+    /** Makes the place anew: at once if it is on show, else at the next visit. */
+    public void remake(PlaceId id) {
+        Place before = made.remove(id);
+        if (before != null && before == current) {
+            go(id);
+        }
+    }
+
+    /** Shows a guest over the place on show, under that place's item in the rail, until another is visited. */
+    public void show(Place guest) {
+        tools.errors().guard(() -> {
+            if (currentId != null && guest != current) {
+                enter(currentId, guest);
+            }
+        });
+    }
+
+    /** Goes from a guest back to the place it was shown over. */
+    public void back() {
+        if (currentId != null) {
+            go(currentId);
+        }
+    }
+
+    /** Leaves the place on show for good, as the window closes. */
+    public void close() {
+        content.requestFocus();
+        leave();
+        current = null;
+    }
+
+    private void visit(PlaceId id) {
+        if (id == currentId) {
+            back();
+        } else {
+            tools.showing().set(id);
+        }
     }
 
     private void go(PlaceId id) {
@@ -117,7 +166,7 @@ public final class Shell extends StackPane {
         current = next;
         currentId = id;
         rail.here(id);
-        head.show(id, next);
+        head.show(id.title(), next);
         rule.getChildren().clear();
         if (itsRule != null) {
             rule.getChildren().add(itsRule);
@@ -173,8 +222,13 @@ public final class Shell extends StackPane {
             closeHelp();
         } else {
             focusBeforeHelp = getScene() == null ? null : getScene().getFocusOwner();
-            help.open(tools.showing().get().title(), keys(), everywhere);
+            help.open(title(), keys(), everywhere);
         }
+    }
+
+    private String title() {
+        ObservableValue<String> own = current == null ? null : current.title();
+        return own == null ? tools.showing().get().title() : own.getValue();
     }
 
     private void closeHelp() {

@@ -24,6 +24,11 @@ public record Tools(
         this(errors, look, background, dialogs, new Kept(), new SimpleObjectProperty<>(PlaceId.HALL));
     }
 
+    /** The same tools with other background work, such as that of another logbook. */
+    public Tools on(FxBackground other) {
+        return new Tools(errors, look, other, dialogs, kept, showing);
+    }
+
     /** An empty set of keys for a place or one of its states. */
     public Keys keys() {
         return new Keys(errors);

@@ -304,7 +304,7 @@ class ShellTest {
     @Test
     void everythingInTheRailSaysWhatItIs() {
         assertThat(scene.getRoot().lookupAll(".rail-item"))
-                .hasSize(6)
+                .hasSize(7)
                 .allSatisfy(node -> assertThat(node.getAccessibleText()).isNotBlank());
     }
 }

@@ -1,14 +1,14 @@
-package org.rafterbook.ui.review;
+package org.rafterbook.ui.kit;
 
 import javafx.scene.Node;
 import javafx.scene.layout.StackPane;
 import org.rafterbook.ui.look.EmRegion;
 
-/** Holds the place's content and tells how much room it has, in em. */
-final class ReviewFrame extends StackPane {
+/** Holds a place's content and tells how much room it has, in em, so that it can be fitted. */
+public final class FittingFrame extends StackPane {
 
     /** Fits the content to the room. */
-    interface Fold {
+    public interface Fold {
         void to(double widthEm, double heightEm, double emPx);
     }
 
@@ -21,13 +21,13 @@ final class ReviewFrame extends StackPane {
     private double lastHeight = -1;
     private double lastEm = -1;
 
-    ReviewFrame(Fold fold) {
+    public FittingFrame(Fold fold) {
         this.fold = fold;
         em.setManaged(false);
         em.setVisible(false);
     }
 
-    void show(Node... content) {
+    public void show(Node... content) {
         getChildren().setAll(content);
         getChildren().add(em);
     }

@@ -1,0 +1,110 @@
+package org.rafterbook.ui;
+
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.logbook.Subscription;
+import org.rafterbook.ui.action.FxBackground;
+import org.rafterbook.ui.action.Press;
+import org.rafterbook.ui.bench.BenchPlace;
+import org.rafterbook.ui.hall.HallModel;
+import org.rafterbook.ui.hall.HallView;
+import org.rafterbook.ui.motorbox.MotorBoxPlace;
+import org.rafterbook.ui.review.ReviewView;
+import org.rafterbook.ui.season.SeasonPlace;
+import org.rafterbook.ui.shell.Logbooks;
+import org.rafterbook.ui.shell.Place;
+import org.rafterbook.ui.shell.PlaceId;
+import org.rafterbook.ui.shell.Tools;
+import org.rafterbook.ui.shell.Undoing;
+import org.rafterbook.units.DisplayUnits;
+import org.rafterbook.work.Book;
+import org.rafterbook.work.OpenedBook;
+
+/** The logbook open in a window, and the places that show it. */
+final class BookInWindow {
+
+    private final OpenedBook opened;
+    private final Tools tools;
+    private final Logbooks logbooks;
+    private final Subscription undoing;
+    private final HallModel hall;
+    private @Nullable Subscription beginning;
+    private boolean fresh;
+
+    /**
+     * @param tools with the background of this logbook alone
+     */
+    BookInWindow(OpenedBook opened, Tools tools, Logbooks logbooks) {
+        this.opened = opened;
+        this.tools = tools;
+        this.logbooks = logbooks;
+        this.fresh = opened.empty();
+        this.undoing = Undoing.of(tools, opened.book());
+        this.hall = new HallModel(book().hall(), tools.background(), tools.errors(), book().clock());
+    }
+
+    OpenedBook opened() {
+        return opened;
+    }
+
+    Book book() {
+        return opened.book();
+    }
+
+    FxBackground background() {
+        return tools.background();
+    }
+
+    /** Whether the Hall still shows the first start. */
+    boolean isFresh() {
+        return fresh;
+    }
+
+    /** The flyer has begun: from now on the Hall shows itself. */
+    void begin() {
+        fresh = false;
+        if (beginning != null) {
+            beginning.cancel();
+            beginning = null;
+        }
+    }
+
+    /** Called once, when something was entered in the logbook that was empty. */
+    void whenBegun(Runnable then) {
+        beginning = book().onChange(() -> {
+            boolean begun = !book().isEmpty();
+            background().later(() -> {
+                if (begun && fresh) {
+                    begin();
+                    then.run();
+                }
+            });
+        });
+    }
+
+    /** Makes a place of it. */
+    Place place(PlaceId id, DisplayUnits units) {
+        return switch (id) {
+            case HALL -> new HallView(tools, hall, units, book().clock().getZone());
+            case BENCH -> new BenchPlace(tools, book());
+            case MOTOR_BOX -> new MotorBoxPlace(tools, book(), units);
+            case REVIEW -> new ReviewView(book().review(), tools);
+            case SEASON -> new SeasonPlace(tools, book(), logbooks);
+        };
+    }
+
+    /** Starts the watch, as Space does in the Hall. */
+    void startTheWatch(Press press) {
+        hall.start(press);
+    }
+
+    /** Closes the logbook once everything on its way to it is on disk; then does what follows. */
+    void close(FxBackground closing, Runnable then) {
+        undoing.cancel();
+        background()
+                .whenQuiet(() -> closing.call(progress -> {
+                            book().close();
+                            return true;
+                        })
+                        .then(closed -> then.run()));
+    }
+}

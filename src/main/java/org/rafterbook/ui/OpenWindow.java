@@ -1,0 +1,319 @@
+package org.rafterbook.ui;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.ui.action.Action;
+import org.rafterbook.ui.action.FxBackground;
+import org.rafterbook.ui.action.Press;
+import org.rafterbook.ui.kit.Buttons;
+import org.rafterbook.ui.shell.Dialogs;
+import org.rafterbook.ui.shell.Logbooks;
+import org.rafterbook.ui.shell.Place;
+import org.rafterbook.ui.shell.PlaceId;
+import org.rafterbook.ui.shell.Shell;
+import org.rafterbook.ui.shell.Tools;
+import org.rafterbook.ui.start.Choices;
+import org.rafterbook.ui.start.FirstSteps;
+import org.rafterbook.ui.start.NoLogbookPlace;
+import org.rafterbook.ui.start.StartPlace;
+import org.rafterbook.ui.start.WaitingPlace;
+import org.rafterbook.units.UserError;
+import org.rafterbook.work.ImportChoices;
+import org.rafterbook.work.ImportFile;
+import org.rafterbook.work.Imports;
+import org.rafterbook.work.Job;
+import org.rafterbook.work.OpenedBook;
+import org.rafterbook.work.ScreenChoices;
+import org.rafterbook.work.Shelf;
+
+/** What is in a window: the logbook open in it, its places, and the way to another logbook. */
+final class OpenWindow implements Logbooks, FirstSteps {
+
+    private static final Dialogs.FileKind LOGBOOK = new Dialogs.FileKind("Logbooks", List.of("*.rafterbook"));
+    private static final Dialogs.FileKind TABLES =
+            new Dialogs.FileKind("Tables and sheets", List.of("*.csv", "*.json"));
+    private static final String NEW_NAME = "flights.rafterbook";
+
+    private final Shelf shelf;
+    private final Tools tools;
+    private final Supplier<FxBackground> backgrounds;
+    private final Consumer<String> title;
+    private final Opening opening;
+    private final Choices choices;
+    private final Deque<Consumer<BookInWindow>> waiting = new ArrayDeque<>();
+    private final Shell shell;
+    private final Action another;
+    private final Action mine;
+    private @Nullable BookInWindow open;
+    private @Nullable String refusal;
+
+    /**
+     * @param tools with a background for opening and closing logbooks
+     * @param backgrounds makes the background of one logbook
+     * @param title is told what the window is called
+     * @param own the flyer's own logbook, null where it is not open
+     * @param refused why it is not, null where it is still to be made
+     */
+    OpenWindow(
+            Shelf shelf,
+            Tools tools,
+            Supplier<FxBackground> backgrounds,
+            Consumer<String> title,
+            @Nullable OpenedBook own,
+            @Nullable UserError refused) {
+        this.shelf = shelf;
+        this.tools = tools;
+        this.backgrounds = backgrounds;
+        this.title = title;
+        this.opening = new Opening(tools.background());
+        this.choices = new Choices(tools.look(), this::keep);
+        this.refusal = refused == null ? null : refused.sentence();
+        if (own != null) {
+            choices.wear(own.choices());
+            open = new BookInWindow(own, tools.on(backgrounds.get()), this);
+        }
+        Map<PlaceId, Supplier<? extends Place>> makers = new EnumMap<>(PlaceId.class);
+        for (PlaceId id : PlaceId.values()) {
+            makers.put(id, () -> make(id));
+        }
+        shell = new Shell(tools, makers);
+        another = shell.everywhere().on("Ctrl+O", "Open another logbook", this::openAnother);
+        mine = shell.everywhere().on("Ctrl+Shift+O", "My logbook", this::openOwn);
+        shell.everywhere().on("Ctrl+Shift+N", "Make a new logbook", this::makeNew);
+        nameIt();
+        follow();
+        choices.unitsProperty().subscribe((before, now) -> remake());
+    }
+
+    Shell shell() {
+        return shell;
+    }
+
+    /** Makes the flyer's own logbook where there is none yet: after the first frame, since it takes a second. */
+    void makeOwn() {
+        if (open == null && refusal == null) {
+            open(progress -> shelf.openOwn());
+        }
+    }
+
+    // ---- Places ----
+
+    private Place make(PlaceId id) {
+        BookInWindow book = open;
+        if (book != null) {
+            return id == PlaceId.HALL && book.isFresh()
+                    ? firstStart()
+                    : book.place(id, choices.unitsProperty().get());
+        }
+        if (refusal != null) {
+            return new NoLogbookPlace(tools, refusal, this, this);
+        }
+        return id == PlaceId.HALL ? firstStart() : new WaitingPlace(tools);
+    }
+
+    private Place firstStart() {
+        return new StartPlace(tools, this, this, choices);
+    }
+
+    private void remake() {
+        for (PlaceId id : PlaceId.values()) {
+            shell.remake(id);
+        }
+    }
+
+    private void nameIt() {
+        OpenedBook opened = open == null ? null : open.opened();
+        title.accept(opened == null ? "Rafterbook" : opened.name() + " – Rafterbook");
+        mine.enabledProperty().set(opened != null && opened.kind() != OpenedBook.Kind.OWN);
+        if (opened == null) {
+            shell.logbook(opening.progress());
+        } else if (mine.enabledProperty().get()) {
+            shell.logbook(opening.progress(), new LogbookName(opened, another), Buttons.secondary(mine));
+        } else {
+            shell.logbook(opening.progress(), new LogbookName(opened, another));
+        }
+    }
+
+    /** The first start gives way to the Hall with the first entry, wherever that is made. */
+    private void follow() {
+        BookInWindow book = open;
+        if (book != null && book.isFresh()) {
+            book.whenBegun(() -> {
+                if (open == book) {
+                    shell.remake(PlaceId.HALL);
+                }
+            });
+        }
+    }
+
+    // ---- From one logbook to another ----
+
+    private void open(Job<OpenedBook> job) {
+        opening.start(job, this::opened, this::refused);
+    }
+
+    private void opened(OpenedBook opened) {
+        BookInWindow before = open;
+        boolean atTheStart = before == null && refusal == null;
+        BookInWindow now = new BookInWindow(opened, tools.on(backgrounds.get()), this);
+        open = now;
+        refusal = null;
+        tools.errors().clear();
+        if (!atTheStart || !opened.made()) {
+            choices.take(opened.choices());
+        }
+        for (PlaceId id : PlaceId.values()) {
+            // the first start stays as it is, and what is being typed there
+            if (!(atTheStart && id == PlaceId.HALL && now.isFresh())) {
+                shell.remake(id);
+            }
+        }
+        shell.back();
+        nameIt();
+        follow();
+        tools.kept().say(opened.made() ? "logbook made in " + opened.folder() : "");
+        if (opened.kind() == OpenedBook.Kind.DEMO) {
+            tools.showing().set(PlaceId.SEASON);
+        }
+        if (before != null) {
+            before.close(tools.background(), () -> {});
+        }
+        while (!waiting.isEmpty()) {
+            waiting.remove().accept(now);
+        }
+    }
+
+    /** What is open stays open; where nothing is, the place says why. */
+    private void refused(Throwable failure) {
+        tools.errors().show(failure);
+        if (open == null) {
+            refusal = failure instanceof UserError error ? error.sentence() : String.valueOf(failure);
+            waiting.clear();
+            remake();
+        }
+    }
+
+    private void withBook(Consumer<BookInWindow> what) {
+        if (open == null) {
+            waiting.add(what);
+        } else {
+            what.accept(open);
+        }
+    }
+
+    @Override
+    public void openAnother() {
+        tools.dialogs()
+                .open("Open a logbook", LOGBOOK)
+                .ifPresent(file -> open(progress -> {
+                    mustBeAnother(file);
+                    return shelf.open(file);
+                }));
+    }
+
+    private void mustBeAnother(Path file) throws java.io.IOException {
+        BookInWindow book = open;
+        if (book != null
+                && Files.exists(file)
+                && Files.isSameFile(file, book.book().file())) {
+            throw UserError.badInput("The logbook " + file.getFileName() + " is open already: in this window.");
+        }
+    }
+
+    @Override
+    public void makeNew() {
+        tools.dialogs()
+                .save("Make a new logbook", NEW_NAME, LOGBOOK)
+                .ifPresent(file -> open(progress -> {
+                    mustBeAnother(file);
+                    return shelf.make(file);
+                }));
+    }
+
+    @Override
+    public void openDemo() {
+        if (open == null || open.opened().kind() != OpenedBook.Kind.DEMO) {
+            open(shelf::openDemo);
+        }
+    }
+
+    @Override
+    public void openOwn() {
+        if (open == null || open.opened().kind() != OpenedBook.Kind.OWN) {
+            open(progress -> shelf.openOwn());
+        }
+    }
+
+    @Override
+    public void tryAgain() {
+        openOwn();
+    }
+
+    @Override
+    public void readTables() {
+        withBook(book -> {
+            List<Path> files =
+                    tools.dialogs().openSeveral("Tables of flights, motors, venues, or airframe sheets", TABLES);
+            if (!files.isEmpty()) {
+                book.background()
+                        .call(progress -> {
+                            List<ImportFile> read =
+                                    files.stream().map(ImportFile::of).toList();
+                            Imports imports = book.book().imports();
+                            return imports.carryOut(imports.plan(read, ImportChoices.none()), progress);
+                        })
+                        .entry()
+                        .showing(opening.progress())
+                        .then(done -> tools.kept().say(done.lines().get(0)));
+            }
+        });
+    }
+
+    // ---- First steps ----
+
+    @Override
+    public void addModel(String name, Consumer<Throwable> refused) {
+        withBook(book -> book.background()
+                .call(progress -> book.book().hall().addModel(name))
+                .entry()
+                .otherwise(refused)
+                .then(model -> {}));
+    }
+
+    @Override
+    public void justTime(Press press) {
+        withBook(book -> {
+            book.begin();
+            shell.remake(PlaceId.HALL);
+            book.startTheWatch(press);
+        });
+    }
+
+    private void keep(ScreenChoices.Name name, String value) {
+        withBook(book -> book.background()
+                .call(progress -> {
+                    ScreenChoices.keep(book.book(), name, value);
+                    return true;
+                })
+                .entry()
+                .then(kept -> {}));
+    }
+
+    /** Leaves the places and closes the logbook once all is on disk; then does what follows. */
+    void close(Runnable then) {
+        shell.close();
+        if (open == null) {
+            tools.background().whenQuiet(then);
+        } else {
+            open.close(tools.background(), then);
+        }
+    }
+}

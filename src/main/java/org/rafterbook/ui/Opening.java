@@ -1,0 +1,65 @@
+package org.rafterbook.ui;
+
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.ui.action.FxBackground;
+import org.rafterbook.ui.kit.ProgressRule;
+import org.rafterbook.work.Job;
+import org.rafterbook.work.OpenedBook;
+
+/** Opens one logbook at a time off the JavaFX thread; one that was opened but is no longer wanted is closed again. */
+final class Opening {
+
+    private final FxBackground background;
+    private final ProgressRule progress = new ProgressRule();
+    private boolean busy;
+
+    Opening(FxBackground background) {
+        this.background = background;
+    }
+
+    /** Shows how far it is. */
+    ProgressRule progress() {
+        return progress;
+    }
+
+    /** Starts the job unless another is running. */
+    void start(Job<OpenedBook> job, Consumer<OpenedBook> then, Consumer<Throwable> refused) {
+        if (busy) {
+            return;
+        }
+        busy = true;
+        AtomicReference<@Nullable OpenedBook> opened = new AtomicReference<>();
+        background
+                .<OpenedBook>call(at -> {
+                    OpenedBook book = job.run(at);
+                    opened.set(book);
+                    return book;
+                })
+                .showing(progress)
+                .ifCancelled(() -> {
+                    busy = false;
+                    dropped(opened.get());
+                })
+                .otherwise(failure -> {
+                    busy = false;
+                    refused.accept(failure);
+                })
+                .then(book -> {
+                    busy = false;
+                    then.accept(book);
+                });
+    }
+
+    private void dropped(@Nullable OpenedBook unwanted) {
+        if (unwanted != null) {
+            background
+                    .call(at -> {
+                        unwanted.book().close();
+                        return true;
+                    })
+                    .then(closed -> {});
+        }
+    }
+}
