@@ -1,11 +1,16 @@
 package org.rafterbook.exchange;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.flight.CutShort;
+import org.rafterbook.flight.Ending;
+import org.rafterbook.flight.Recovered;
 import org.rafterbook.units.Quantity;
 import org.rafterbook.units.Unit;
+import org.rafterbook.units.Worded;
 
 /**
  * A column of a table of flights that the program knows; its heading is its own name in lower case. Settings have
@@ -86,6 +91,20 @@ public enum FlightField {
     /** The unit its numbers are in where nothing else is said. */
     public @Nullable Unit unit() {
         return unit;
+    }
+
+    /** The words its cells can be, none where they are anything else. */
+    public List<String> words() {
+        return switch (this) {
+            case ENDING -> words(Ending.values());
+            case CUT_SHORT -> words(CutShort.values());
+            case RECOVERED -> words(Recovered.values());
+            default -> List.of();
+        };
+    }
+
+    private static List<String> words(Worded[] constants) {
+        return Stream.of(constants).map(Worded::word).toList();
     }
 
     /** True where a table without this column is no table of flights. */

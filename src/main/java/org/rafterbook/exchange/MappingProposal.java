@@ -21,6 +21,30 @@ public final class MappingProposal {
 
     private static final Pattern WITH_UNIT = Pattern.compile("(.+?)\\s*[(\\[]\\s*([^)\\]]+?)\\s*[)\\]]");
 
+    /** What flyers often write over a column, in the spelling that headings are compared in. */
+    private static final Map<String, FlightField> OFTEN = Map.ofEntries(
+            Map.entry("date", FlightField.SESSION_DATE),
+            Map.entry("day", FlightField.SESSION_DATE),
+            Map.entry("plane", FlightField.MODEL),
+            Map.entry("hall", FlightField.VENUE),
+            Map.entry("site", FlightField.VENUE),
+            Map.entry("place", FlightField.VENUE),
+            Map.entry("time", FlightField.DURATION_S),
+            Map.entry("flight_time", FlightField.DURATION_S),
+            Map.entry("time_aloft", FlightField.DURATION_S),
+            Map.entry("launch_time", FlightField.LAUNCHED_AT),
+            Map.entry("turns", FlightField.TURNS_WOUND),
+            Map.entry("winds", FlightField.TURNS_WOUND),
+            Map.entry("back_off", FlightField.TURNS_BACKED_OFF),
+            Map.entry("backed_off", FlightField.TURNS_BACKED_OFF),
+            Map.entry("torque", FlightField.LAUNCH_TORQUE_NMM),
+            Map.entry("height", FlightField.PEAK_HEIGHT_M),
+            Map.entry("temp", FlightField.TEMPERATURE_C),
+            Map.entry("remarks", FlightField.NOTES),
+            Map.entry("comment", FlightField.NOTES),
+            Map.entry("comments", FlightField.NOTES),
+            Map.entry("note", FlightField.NOTES));
+
     private MappingProposal() {}
 
     /**
@@ -62,8 +86,8 @@ public final class MappingProposal {
     }
 
     /**
-     * A first draft for somebody to look over: own headings, and headings that say a field's name in words with its unit
-     * in brackets, such as "Launch torque (in-oz)".
+     * A first draft for somebody to look over: own headings, and headings that say a field's name in words, or what
+     * flyers often call it, with its unit in brackets, such as "Launch torque (in-oz)".
      */
     public static Mapping draft(CsvTable table, String name) {
         List<ColumnRule> rules = new ArrayList<>();
@@ -89,8 +113,8 @@ public final class MappingProposal {
             int last = known.lastIndexOf('_');
             boolean bare =
                     field.unit() != null && last > 0 && known.substring(0, last).equals(wanted);
-            boolean date = field == FlightField.SESSION_DATE && wanted.equals("date");
-            if (field.standard() && (known.equals(wanted) || bare || date)) {
+            boolean often = OFTEN.get(wanted) == field;
+            if (field.standard() && (known.equals(wanted) || bare || often)) {
                 Unit own = field.unit();
                 boolean fits = unit != null
                         && own != null

@@ -7,6 +7,7 @@ import org.rafterbook.ui.action.Press;
 import org.rafterbook.ui.bench.BenchPlace;
 import org.rafterbook.ui.hall.HallModel;
 import org.rafterbook.ui.hall.HallView;
+import org.rafterbook.ui.imports.ImportPlace;
 import org.rafterbook.ui.motorbox.MotorBoxPlace;
 import org.rafterbook.ui.review.ReviewView;
 import org.rafterbook.ui.season.SeasonPlace;
@@ -28,6 +29,7 @@ final class BookInWindow {
     private final Subscription undoing;
     private final HallModel hall;
     private @Nullable Subscription beginning;
+    private @Nullable ImportPlace tables;
     private boolean fresh;
 
     /**
@@ -90,6 +92,13 @@ final class BookInWindow {
             case REVIEW -> new ReviewView(book().review(), tools);
             case SEASON -> new SeasonPlace(tools, book(), logbooks);
         };
+    }
+
+    /** The screen on which files are read in; the same one again until its files are in. */
+    ImportPlace tables(Runnable leave) {
+        ImportPlace screen = tables == null ? new ImportPlace(tools, book(), leave) : tables;
+        tables = screen;
+        return screen;
     }
 
     /** Starts the watch, as Space does in the Hall. */

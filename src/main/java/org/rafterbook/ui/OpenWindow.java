@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.action.Press;
+import org.rafterbook.ui.imports.ImportPlace;
 import org.rafterbook.ui.kit.Buttons;
 import org.rafterbook.ui.shell.Dialogs;
 import org.rafterbook.ui.shell.Logbooks;
@@ -26,9 +27,6 @@ import org.rafterbook.ui.start.NoLogbookPlace;
 import org.rafterbook.ui.start.StartPlace;
 import org.rafterbook.ui.start.WaitingPlace;
 import org.rafterbook.units.UserError;
-import org.rafterbook.work.ImportChoices;
-import org.rafterbook.work.ImportFile;
-import org.rafterbook.work.Imports;
 import org.rafterbook.work.Job;
 import org.rafterbook.work.OpenedBook;
 import org.rafterbook.work.ScreenChoices;
@@ -38,8 +36,6 @@ import org.rafterbook.work.Shelf;
 final class OpenWindow implements Logbooks, FirstSteps {
 
     private static final Dialogs.FileKind LOGBOOK = new Dialogs.FileKind("Logbooks", List.of("*.rafterbook"));
-    private static final Dialogs.FileKind TABLES =
-            new Dialogs.FileKind("Tables and sheets", List.of("*.csv", "*.json"));
     private static final String NEW_NAME = "flights.rafterbook";
 
     private final Shelf shelf;
@@ -260,20 +256,9 @@ final class OpenWindow implements Logbooks, FirstSteps {
     @Override
     public void readTables() {
         withBook(book -> {
-            List<Path> files =
-                    tools.dialogs().openSeveral("Tables of flights, motors, venues, or airframe sheets", TABLES);
-            if (!files.isEmpty()) {
-                book.background()
-                        .call(progress -> {
-                            List<ImportFile> read =
-                                    files.stream().map(ImportFile::of).toList();
-                            Imports imports = book.book().imports();
-                            return imports.carryOut(imports.plan(read, ImportChoices.none()), progress);
-                        })
-                        .entry()
-                        .showing(opening.progress())
-                        .then(done -> tools.kept().say(done.lines().get(0)));
-            }
+            ImportPlace tables = book.tables(shell::back);
+            shell.show(tables);
+            tables.choose();
         });
     }
 

@@ -16,6 +16,7 @@ public record ImportFile(String name, String text) {
         return new ImportFile(TextFiles.nameOf(file), TextFiles.read(file));
     }
 
+    /** Whether it is an airframe sheet and no table. */
     boolean isJson() {
         return name.toLowerCase(java.util.Locale.ROOT).endsWith(".json")
                 || text.stripLeading().startsWith("{");

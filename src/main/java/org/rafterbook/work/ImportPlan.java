@@ -63,6 +63,11 @@ public final class ImportPlan {
         return mappings.stream().findFirst().map(m -> m.withName(name));
     }
 
+    /** The tables of flights as read; rows with a problem are meaningless. */
+    public List<FlightTable> flightTables() {
+        return List.copyOf(flights);
+    }
+
     /** How many flights the files hold. */
     public int flightRows() {
         return flights.stream().mapToInt(t -> t.rows().size()).sum();

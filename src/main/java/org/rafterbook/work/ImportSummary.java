@@ -30,6 +30,15 @@ public record ImportSummary(
 
     /** In words, one sentence a line. */
     public List<String> lines() {
+        return lines("Added: ");
+    }
+
+    /** The same while it is only looked at. */
+    public List<String> ahead() {
+        return lines("Would be added: ");
+    }
+
+    private List<String> lines(String lead) {
         List<String> lines = new ArrayList<>();
         if (addsNothing()) {
             lines.add(
@@ -37,7 +46,7 @@ public record ImportSummary(
                             ? "Nothing was added."
                             : "Nothing was added: all " + alreadyThere + " flights are there already.");
         } else {
-            StringJoiner words = new StringJoiner(", ", "Added: ", ".");
+            StringJoiner words = new StringJoiner(", ", lead, ".");
             words.add(counted(flights, "flights"));
             added.forEach((what, n) -> {
                 if (n > 0) {

@@ -4,8 +4,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import org.rafterbook.airframe.Airframe;
+import org.rafterbook.airframe.Version;
 import org.rafterbook.exchange.ImportProblem;
 import org.rafterbook.exchange.Mapping;
 import org.rafterbook.exchange.MappingJson;
@@ -40,6 +45,24 @@ public final class Imports {
         this.clock = clock;
         this.riggings = riggings;
         this.sheets = sheets;
+    }
+
+    /** What there is to say before these files are read: the tables' headings with what each seems to be. */
+    public ImportDraft draft(List<ImportFile> files) {
+        return logbook.read(r -> ImportDraft.of(files, mappings(r), airframes(r)));
+    }
+
+    /** The newest geometry of each model. */
+    private static List<Airframe> airframes(Reader reader) {
+        Map<String, Version> newest = new HashMap<>();
+        for (Version version : reader.all(Version.class)) {
+            if (version.geometry() != null) {
+                newest.put(version.modelId(), version);
+            }
+        }
+        return newest.values().stream()
+                .map(version -> Objects.requireNonNull(Geometry.of(version)))
+                .toList();
     }
 
     /** Reads files without writing anything; what is wrong with them is in the plan. */

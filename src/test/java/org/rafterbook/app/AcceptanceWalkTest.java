@@ -80,9 +80,9 @@ class AcceptanceWalkTest {
     @Test
     @Order(1)
     void aModelWithOnlyANameFliesATypedFlight() throws IOException {
-        Files.createDirectories(logbook().getParent());
         try (WindowRobot window = WindowRobot.open(logbook())) {
-            window.into("A new model's name")
+            window.sees("A new logbook, nothing in it yet")
+                    .press(KeyCode.ENTER)
                     .type("Teasel")
                     .press(KeyCode.ENTER)
                     .sees("Teasel t1");

@@ -14,10 +14,9 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
-import org.rafterbook.logbook.Mode;
 import org.rafterbook.ui.Fx;
 import org.rafterbook.ui.Window;
-import org.rafterbook.work.Book;
+import org.rafterbook.work.Shelf;
 import org.testfx.api.FxRobot;
 import org.testfx.util.WaitForAsyncUtils;
 
@@ -43,10 +42,10 @@ final class WindowRobot implements AutoCloseable {
     /** Starts the program on the logbook, as a flyer does, and waits for its first screen. */
     static WindowRobot open(Path logbook) {
         Fx.start();
-        Book book = Book.open(logbook, Mode.CREATE, Clock.systemDefaultZone());
-        Thread program = new Thread(() -> Window.untilClosed(book), "the program");
+        Shelf shelf = new Shelf(logbook, Clock.systemDefaultZone());
+        Thread program = new Thread(() -> Window.untilClosed(shelf), "the program");
         program.start();
-        WindowRobot opened = new WindowRobot(() -> end(program, book), stage());
+        WindowRobot opened = new WindowRobot(() -> end(program), stage());
         opened.idle();
         return opened;
     }
@@ -216,12 +215,11 @@ final class WindowRobot implements AutoCloseable {
         end.run();
     }
 
-    private static void end(Thread program, Book book) {
+    private static void end(Thread program) {
         try {
             program.join();
         } catch (InterruptedException e) {
             throw new IllegalStateException(e);
         }
-        book.close();
     }
 }
