@@ -7,8 +7,8 @@ import org.rafterbook.airframe.Model;
 import org.rafterbook.logbook.Mode;
 import org.rafterbook.units.UserError;
 import org.rafterbook.work.Book;
+import org.rafterbook.work.ModelReview;
 import org.rafterbook.work.Progress;
-import org.rafterbook.work.ReviewAnswer;
 import org.rafterbook.work.ReviewAnswerText;
 import org.rafterbook.work.ReviewDesk;
 import picocli.CommandLine.Command;
@@ -31,7 +31,7 @@ final class ReviewCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try (Book book = logbook.open(Mode.READ_ONLY)) {
-            List<ReviewAnswer> answers = answers(book, model);
+            List<ModelReview> answers = answers(book, model);
             if (answer.json()) {
                 answer.document(ReviewAnswerText.document(answers));
             } else {
@@ -42,7 +42,7 @@ final class ReviewCommand implements Callable<Integer> {
     }
 
     /** The review of each model asked for. */
-    static List<ReviewAnswer> answers(Book book, @Nullable String name) {
+    static List<ModelReview> answers(Book book, @Nullable String name) {
         ReviewDesk desk = book.review();
         List<Model> models = desk.models().stream()
                 .filter(m -> name == null || m.name().equalsIgnoreCase(name))

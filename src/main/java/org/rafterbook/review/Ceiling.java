@@ -17,8 +17,12 @@ import org.rafterbook.units.QuantityFormat;
  * @param flownNm lowest and highest launch torque flown, N m
  * @param flights flights it rests on
  * @param touched how many of them touched something
+ * @param told flights that are known to have reached the height or to have stayed below it
  */
-public record Ceiling(double limitM, List<Risk> curve, Span flownNm, int flights, int touched) {
+public record Ceiling(double limitM, List<Risk> curve, Span flownNm, int flights, int touched, List<Told> told) {
+
+    /** Changes whenever the same input would give another answer. */
+    public static final String EDITION = "1";
 
     /** How far above the highest torque flown anything is told, as a factor. */
     public static final double REACH = 1.10;
@@ -31,7 +35,11 @@ public record Ceiling(double limitM, List<Risk> curve, Span flownNm, int flights
 
     public Ceiling {
         curve = List.copyOf(curve);
+        told = List.copyOf(told);
     }
+
+    /** A flight that tells: its launch torque, N m, and whether it came as high as the obstacle. */
+    public record Told(double torqueNm, boolean reached) {}
 
     /**
      * The chance at one torque.
@@ -74,8 +82,16 @@ public record Ceiling(double limitM, List<Risk> curve, Span flownNm, int flights
             high = Math.max(chance, Math.max(high, Estimate.quantile(open, 0.95)));
             curve.add(new Risk(torque, chance, low, high, torque >= flown.low() * (1 - 1e-12)));
         }
-        return new Ceiling(limitM, curve, flown, model.flights().size(), (int)
-                model.flights().stream().filter(HeightFlight::touched).count());
+        return new Ceiling(
+                limitM,
+                curve,
+                flown,
+                model.flights().size(),
+                (int) model.flights().stream().filter(HeightFlight::touched).count(),
+                model.flights().stream()
+                        .filter(f -> f.reached(limitM) || f.stayedBelow(limitM))
+                        .map(f -> new Told(f.torqueNm(), f.reached(limitM)))
+                        .toList());
     }
 
     /** The chance at a torque; null more than 10 % above the highest flown. */
@@ -114,12 +130,11 @@ public record Ceiling(double limitM, List<Risk> curve, Span flownNm, int flights
     }
 
     /** Flights within 5 % of a torque that are known to have reached the height or to have stayed below it. */
-    public Count near(CeilingModel model, double torqueNm) {
-        List<HeightFlight> near = model.flights().stream()
+    public Count near(double torqueNm) {
+        List<Told> near = told.stream()
                 .filter(f -> Math.abs(f.torqueNm() / torqueNm - 1) <= NEAR)
-                .filter(f -> f.reached(limitM) || f.stayedBelow(limitM))
                 .toList();
-        return new Count((int) near.stream().filter(f -> f.reached(limitM)).count(), near.size());
+        return new Count((int) near.stream().filter(Told::reached).count(), near.size());
     }
 
     /** What it says for a chance of 1 in 20, 1 in 10 and 1 in 5. */

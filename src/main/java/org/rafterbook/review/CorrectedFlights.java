@@ -45,7 +45,8 @@ final class CorrectedFlights {
             ReviewFlight flight = design.flights().get(i);
             Double value = axis.apply(flight);
             if (value != null) {
-                points.add(new ResponsePoint(value, flight.sessionId(), corrected(i, kept), !flight.isExact()));
+                points.add(new ResponsePoint(
+                        flight.id(), value, flight.sessionId(), corrected(i, kept), !flight.isExact()));
             }
         }
         return points;

@@ -23,6 +23,9 @@ public final class FlightsNeeded {
 
     private static final double ONE_SIDED = 0.95;
 
+    /** The gain named where a trial is planned. */
+    private static final double GAIN_NAMED = 0.05;
+
     private FlightsNeeded() {}
 
     /**
@@ -96,6 +99,14 @@ public final class FlightsNeeded {
                 ? begin + "more than " + AT_MOST + " flights with each setting would be needed."
                 : begin + "fly about " + each.getAsInt() + " + " + each.getAsInt()
                         + " alternately on one day (8 chances in 10).";
+    }
+
+    /** What so many flights with each of two values will show, from the scatter of times alone. */
+    public static String trialSentence(int perSide, double scatter) {
+        return perSide + " + " + perSide + " flights on one day tell a difference to about ± "
+                + Percent.plain(Percent.of(halfWidth(perSide, scatter))) + ", times taken to scatter by "
+                + Percent.plain(100 * scatter) + "; a gain of " + Percent.plain(100 * GAIN_NAMED)
+                + " shows with a chance of " + Figures.odds(power(perSide, GAIN_NAMED, scatter)) + ".";
     }
 
     /** Why both settings belong on one day, for wherever a change is planned. */

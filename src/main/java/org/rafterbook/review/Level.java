@@ -11,12 +11,14 @@ import org.jspecify.annotations.Nullable;
  */
 public record Level(String key, @Nullable Double value, String label) {
 
+    private static final char MINUS = '\u2212';
+
     /** A value that is a number, in the setting's own unit. */
     public static Level number(double value) {
         String text = value == Math.rint(value) && Math.abs(value) < 1e15
                 ? Long.toString((long) value)
                 : Double.toString(value);
-        return new Level(text, value, text);
+        return new Level(text, value, text.replace('-', MINUS));
     }
 
     /** A value that is a word. */

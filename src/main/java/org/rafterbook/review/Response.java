@@ -123,6 +123,6 @@ public record Response(
     }
 
     private String unit() {
-        return axis.unit().isEmpty() ? "" : " " + axis.unit();
+        return axis.afterNumber();
     }
 }

@@ -1,5 +1,7 @@
 package org.rafterbook.review;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -35,7 +37,8 @@ public final class Responses {
         Span range = range(axis, flown);
         double[] candidates = candidates(axis, range, values);
         List<ResponsePoint> scaled = points.stream()
-                .map(p -> new ResponsePoint(scale(range, p.value()), p.session(), p.logDuration(), p.atLeast()))
+                .map(p -> new ResponsePoint(
+                        p.flightId(), scale(range, p.value()), p.session(), p.logDuration(), p.atLeast()))
                 .toList();
         OnePeakFit fit = OnePeak.fit(
                 scaled, Arrays.stream(candidates).map(v -> scale(range, v)).toArray());
@@ -130,12 +133,17 @@ public final class Responses {
             return "No flight that counts tells its " + axis.label() + ". A curve needs three values flown.";
         }
         List<String> shown =
-                values.stream().map(v -> axis.show(Level.number(v))).toList();
+                values.stream().map(v -> axis.show(Level.number(shortened(v)))).toList();
         return values.size() == 1
                 ? "Only " + shown.get(0) + " was flown for " + axis.label()
                         + ". A curve needs three values: fly two more."
                 : "Only two values were flown for " + axis.label() + ", " + String.join(" and ", shown)
                         + ". A curve needs three: fly one more.";
+    }
+
+    /** A margin is computed, and nobody wants its fifteen digits. */
+    private static double shortened(double value) {
+        return new BigDecimal(value).round(new MathContext(4)).doubleValue();
     }
 
     private static Span range(SettingInfo axis, Span flown) {

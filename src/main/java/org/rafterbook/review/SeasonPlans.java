@@ -24,6 +24,9 @@ public record SeasonPlans(
         List<BackChoice> back,
         List<String> advice) {
 
+    /** Changes whenever the same input would give another answer or other words. */
+    public static final String EDITION = Effects.EDITION + ".2";
+
     private static final String NO_ESTIMATE =
             "Nothing can be told yet: two flights that count are needed, one of them clean.";
 
@@ -63,7 +66,7 @@ public record SeasonPlans(
                 suggestions.add(known.value().next());
             }
         }
-        List<TrialProposal> proposals = List.of();
+        List<TrialProposal> proposals = TrialProposals.beforeALog(answer.changes());
         if (fit != null) {
             progress.report((double) keys.size() / (keys.size() + 1));
             margin = Responses.of(wishes.margin(), new CorrectedFlights(fit).alongMargin(wishes.marginMovers()));

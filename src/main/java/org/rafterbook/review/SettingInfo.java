@@ -29,6 +29,11 @@ public record SettingInfo(
 
     /** A value as the flyer reads it, with the unit. */
     public String show(Level level) {
-        return unit.isEmpty() || level.value() == null ? level.label() : level.label() + " " + unit;
+        return level.value() == null ? level.label() : level.label() + afterNumber();
+    }
+
+    /** The unit as it follows a number: the degree sign close to it, any other after a space; empty where it has none. */
+    String afterNumber() {
+        return unit.isEmpty() || unit.equals("°") ? unit : " " + unit;
     }
 }

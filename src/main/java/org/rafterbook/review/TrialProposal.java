@@ -2,6 +2,7 @@ package org.rafterbook.review;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.rafterbook.units.Worded;
 
 /**
@@ -12,11 +13,18 @@ import org.rafterbook.units.Worded;
  * @param to the other value
  * @param open what is open about the two
  * @param keep labels of the settings that have to be kept, since they always moved with this one
- * @param forecast what the flights will show
- * @param larger the smallest trial that would narrow the interval to the difference the flyer cares about
+ * @param forecast what the flights will show; null where too little was flown to tell how far times scatter
+ * @param larger the smallest trial that would narrow the interval to the difference the flyer cares about; null with
+ *     {@code forecast}
  */
 public record TrialProposal(
-        SettingInfo setting, Level from, Level to, Open open, List<String> keep, Forecast forecast, Forecast larger) {
+        SettingInfo setting,
+        Level from,
+        Level to,
+        Open open,
+        List<String> keep,
+        @Nullable Forecast forecast,
+        @Nullable Forecast larger) {
 
     public TrialProposal {
         keep = List.copyOf(keep);
@@ -45,7 +53,12 @@ public record TrialProposal(
 
     /** The plan, its order drawn with this seed. */
     public TrialPlan draw(long seed) {
-        return TrialPlan.draw(setting, from, to, forecast.perSide(), seed);
+        return TrialPlan.draw(setting, from, to, perSide(), seed);
+    }
+
+    /** Flights with each value. */
+    public int perSide() {
+        return forecast == null ? TrialPlan.USUAL_PER_SIDE : forecast.perSide();
     }
 
     /** Such as "Trial: propeller 320 or 300 mm, loop kept." */
@@ -64,10 +77,17 @@ public record TrialProposal(
             case UNCLEAR -> "So far there is no clear answer.";
             case TO_BE_CONFIRMED -> "What was claimed has not been flown again on a later day.";
         };
+        return List.of(title(), why, forecastInWords());
+    }
+
+    private String forecastInWords() {
+        if (forecast == null || larger == null) {
+            return FlightsNeeded.trialSentence(perSide(), FlightsNeeded.USUAL_SCATTER);
+        }
         String narrowed = Percent.plain(Percent.of(larger.halfWidth()));
         String more = narrowed.equals(Percent.plain(Percent.of(forecast.halfWidth())))
                 ? ""
                 : " " + larger.perSide() + " + " + larger.perSide() + " would bring it to ± " + narrowed + ".";
-        return List.of(title(), why, forecast.sentence() + more);
+        return forecast.sentence() + more;
     }
 }

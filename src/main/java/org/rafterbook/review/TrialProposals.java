@@ -33,6 +33,13 @@ final class TrialProposals {
         forecaster = new Forecaster(fit);
     }
 
+    /** Trials for what was changed before enough was flown to forecast any. */
+    static List<TrialProposal> beforeALog(List<ChangeEffect> changes) {
+        return changes.stream()
+                .map(c -> new TrialProposal(c.setting(), c.from(), c.to(), Open.UNFLOWN, List.of(), null, null))
+                .toList();
+    }
+
     List<TrialProposal> of(List<ChangeEffect> changes, List<NextTry> suggestions) {
         // Two values of a setting are proposed once, whatever raised the question.
         Map<List<Object>, TrialProposal> proposals = new LinkedHashMap<>();
@@ -48,11 +55,16 @@ final class TrialProposals {
             }
         }
         List<TrialProposal> sorted = new ArrayList<>(proposals.values());
-        sorted.sort(Comparator.comparingDouble(p -> -p.forecast().worth()));
+        sorted.sort(Comparator.comparingDouble(TrialProposals::worth).reversed());
         // Parting one setting from those it moved with parts them from it: that is one trial.
         Set<Set<String>> parted = new HashSet<>();
         sorted.removeIf(p -> p.open() == Open.MOVED_TOGETHER && !parted.add(together(p)));
         return List.copyOf(sorted);
+    }
+
+    private static double worth(TrialProposal proposal) {
+        Forecast forecast = proposal.forecast();
+        return forecast == null ? 0 : forecast.worth();
     }
 
     private static Set<String> together(TrialProposal proposal) {

@@ -1,6 +1,7 @@
 package org.rafterbook.work;
 
 import java.nio.file.Path;
+import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +21,7 @@ public final class Book implements AutoCloseable {
     private final Sheets sheets;
     private final Margins margins;
     private final BenchDesk bench;
+    private final Trials trials;
     private final SeasonDesk season;
     private final MotorDesk motors;
     private final Imports imports;
@@ -33,6 +35,7 @@ public final class Book implements AutoCloseable {
         this.sheets = new Sheets(logbook, clock, riggings);
         this.margins = new Margins(logbook);
         this.bench = new BenchDesk(logbook, riggings, margins);
+        this.trials = new Trials(logbook, riggings, clock, new SecureRandom()::nextLong);
         this.season = new SeasonDesk(logbook, margins);
         this.motors = new MotorDesk(logbook);
         this.imports = new Imports(logbook, clock, riggings, sheets);
@@ -81,8 +84,8 @@ public final class Book implements AutoCloseable {
 
     /** The Review of this logbook. */
     public ReviewDesk review() {
-        return new ReviewDesk(this, (versionId, motorId) -> {
-            Double margin = margins.ofVersion(versionId, motorId, 1).margin();
+        return new ReviewDesk(this, (versionId, motorId, fraction) -> {
+            Double margin = margins.ofVersion(versionId, motorId, fraction).margin();
             return margin == null ? null : margin * 100;
         });
     }
@@ -96,6 +99,11 @@ public final class Book implements AutoCloseable {
                     ? MarginText.Answer.missing(answer.missing() == null ? "cannot tell" : answer.missing())
                     : MarginText.Answer.of(margin);
         });
+    }
+
+    /** Trials of a setting's two values. */
+    public Trials trials() {
+        return trials;
     }
 
     public SeasonDesk season() {

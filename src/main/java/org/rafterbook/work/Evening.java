@@ -6,12 +6,10 @@ import org.jspecify.annotations.Nullable;
 import org.rafterbook.flight.AirReading;
 import org.rafterbook.flight.Flight;
 import org.rafterbook.flight.FlightEvent;
-import org.rafterbook.flight.FlightEventKind;
 import org.rafterbook.flight.Session;
 import org.rafterbook.flight.Venue;
 import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.review.Outcome;
-import org.rafterbook.review.OutcomeRule;
 
 /**
  * Today's session with all that the Hall shows of it.
@@ -54,19 +52,6 @@ public record Evening(
 
     /** How the time of a flight counts. */
     public Outcome outcome(Flight flight) {
-        Double steer = eventsOf(flight.id()).stream()
-                .filter(e -> e.kind() == FlightEventKind.STEERED && e.atS() != null)
-                .map(FlightEvent::atS)
-                .min(java.util.Comparator.naturalOrder())
-                .orElse(null);
-        return new OutcomeRule(
-                        flight.durationS(),
-                        flight.ending(),
-                        flight.cutShort(),
-                        steer,
-                        flight.leftOutWhy(),
-                        flight.leftOutBeforeTime(),
-                        false)
-                .outcome();
+        return FlightReading.outcome(flight, eventsOf(flight.id()), false);
     }
 }

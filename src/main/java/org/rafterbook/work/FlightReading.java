@@ -29,11 +29,25 @@ final class FlightReading {
     private final List<FlightEvent> events;
     private final Map<String, VenueMark> marks;
 
-    FlightReading(FlightLine line, List<FlightEvent> events, Map<String, VenueMark> marks) {
+    private final boolean lateFlags;
+
+    /**
+     * @param lateFlags true where flags set after the time was known, or nobody knows when, count too
+     */
+    FlightReading(FlightLine line, List<FlightEvent> events, Map<String, VenueMark> marks, boolean lateFlags) {
         this.line = line;
         this.flight = line.flight();
         this.events = events;
         this.marks = marks;
+        this.lateFlags = lateFlags;
+    }
+
+    /** The flyer's flag, null where there is none. */
+    static @Nullable FlightFlag flag(Flight flight) {
+        String why = flight.leftOutWhy();
+        return why == null
+                ? null
+                : new FlightFlag(why, flight.leftOutBy(), flight.leftOutAt(), flight.leftOutBeforeTime());
     }
 
     ReviewFlight flight(int order, Rigged rigged, MotorUse motor, SessionAir air, @Nullable Double marginPercent) {
@@ -45,7 +59,7 @@ final class FlightReading {
                 line.session().localDate(),
                 order,
                 flight.durationS() == null ? 0 : flight.durationS(),
-                outcome(),
+                outcome(flight, events, lateFlags),
                 motor,
                 density,
                 density != null && air.humidityAssumed(),
@@ -57,8 +71,10 @@ final class FlightReading {
                 notes());
     }
 
-    private Outcome outcome() {
-        List<FlightEvent> steers = of(FlightEventKind.STEERED).toList();
+    /** How the time of a flight with these events is taken. */
+    static Outcome outcome(Flight flight, List<FlightEvent> events, boolean lateFlags) {
+        List<FlightEvent> steers =
+                events.stream().filter(e -> e.kind() == FlightEventKind.STEERED).toList();
         // the first steer is known only where every steer was timed
         boolean timed = steers.stream().allMatch(e -> e.atS() != null);
         Double first = timed
@@ -68,15 +84,14 @@ final class FlightReading {
                         .min(Comparator.naturalOrder())
                         .orElse(null)
                 : null;
-        Ending ending = timed ? flight.ending() : Ending.STEERED;
         return new OutcomeRule(
                         flight.durationS(),
-                        ending,
+                        timed ? flight.ending() : Ending.STEERED,
                         flight.cutShort(),
                         first,
                         flight.leftOutWhy(),
                         flight.leftOutBeforeTime(),
-                        false)
+                        lateFlags)
                 .outcome();
     }
 

@@ -98,7 +98,7 @@ public final class Flying {
                 null,
                 null,
                 launch.leftOutWhy(),
-                null,
+                flagged ? FlyerName.now() : null,
                 flagged ? clock.instant() : null,
                 flagged ? Boolean.TRUE : null,
                 null,

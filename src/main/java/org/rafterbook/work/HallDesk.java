@@ -1,11 +1,11 @@
 package org.rafterbook.work;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Model;
@@ -18,9 +18,7 @@ import org.rafterbook.flight.Flight;
 import org.rafterbook.flight.FlightEvent;
 import org.rafterbook.flight.MoistAir;
 import org.rafterbook.flight.Session;
-import org.rafterbook.flight.SessionLimit;
 import org.rafterbook.flight.Venue;
-import org.rafterbook.flight.VenueMark;
 import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.logbook.Logbook;
 import org.rafterbook.logbook.Reader;
@@ -88,7 +86,7 @@ public final class HallDesk {
             return new Evening(
                     session,
                     venue,
-                    heights(r, session, venue),
+                    Heights.of(r, session, venue),
                     air,
                     density(air),
                     flights,
@@ -119,23 +117,6 @@ public final class HallDesk {
         } catch (UserError outside) {
             return null; // the reading stands as typed, only the formula does not reach there
         }
-    }
-
-    private static List<HeightMark> heights(Reader reader, @Nullable Session session, @Nullable Venue venue) {
-        List<HeightMark> heights = new ArrayList<>();
-        if (venue != null) {
-            for (VenueMark mark : reader.where(VenueMark.class, "venueId", venue.id())) {
-                heights.add(new HeightMark(mark.id(), mark.name(), mark.heightM(), mark.limit()));
-            }
-        }
-        if (session != null) {
-            for (SessionLimit limit : reader.where(SessionLimit.class, "sessionId", session.id())) {
-                heights.removeIf(h -> limit.markId() != null && limit.markId().equals(h.markId()));
-                heights.add(new HeightMark(limit.markId(), limit.name(), limit.heightM(), true));
-            }
-        }
-        heights.sort(Comparator.comparingDouble(HeightMark::heightM));
-        return List.copyOf(heights);
     }
 
     private static Map<String, List<FlightEvent>> events(
@@ -288,7 +269,9 @@ public final class HallDesk {
     /** Sets one setting of the model. */
     public Rigged set(String modelId, String settingId, Setting value) {
         SettingDef def = definition(book.riggings().now(modelId), settingId);
-        return book.riggings().trim(modelId, Map.of(settingId, value), def.label(), null);
+        String trial = logbook.read(r -> Optional.ofNullable(Trials.keptTo(r, modelId, settingId, value)))
+                .orElse(null);
+        return book.riggings().trim(modelId, Map.of(settingId, value), def.label(), trial);
     }
 
     private static SettingDef definition(Rigged rigged, String settingId) {

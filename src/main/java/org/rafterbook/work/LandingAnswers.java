@@ -146,6 +146,7 @@ public final class LandingAnswers {
                 flightId,
                 why == null ? "counts again" : "left out",
                 (flight, draft) -> draft.leftOutWhy(why == null ? null : why.strip())
+                        .leftOutBy(why == null ? null : FlyerName.now())
                         .leftOutAt(why == null ? null : clock.instant())
                         .leftOutBeforeTime(why == null ? null : flight.durationS() == null));
     }

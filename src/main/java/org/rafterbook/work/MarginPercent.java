@@ -7,13 +7,14 @@ import org.jspecify.annotations.Nullable;
 public interface MarginPercent {
 
     /** No margin is known of any version. */
-    MarginPercent NONE = (versionId, motorId) -> null;
+    MarginPercent NONE = (versionId, motorId, fraction) -> null;
 
     /**
      * The margin in per cent of the mean chord; null where the version has no geometry or its balance is unknown.
      *
      * @param motorId the motor on board, null where it was not noted
+     * @param fraction share of the full motor, whose spacer keeps the full motor's mass
      */
     @Nullable
-    Double percent(String versionId, @Nullable String motorId);
+    Double percent(String versionId, @Nullable String motorId, double fraction);
 }

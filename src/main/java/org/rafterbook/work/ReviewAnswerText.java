@@ -16,10 +16,10 @@ public final class ReviewAnswerText {
     /**
      * The document as maps, lists, strings and numbers; unknown answers are null with a sentence under {@code missing}.
      */
-    public static Map<String, @Nullable Object> document(List<ReviewAnswer> answers) {
+    public static Map<String, @Nullable Object> document(List<ModelReview> answers) {
         List<Map<String, @Nullable Object>> models = new ArrayList<>();
         List<Map<String, @Nullable Object>> changes = new ArrayList<>();
-        for (ReviewAnswer answer : answers) {
+        for (ModelReview answer : answers) {
             models.add(model(answer));
             answer.changes().forEach(c -> changes.add(change(answer, c)));
         }
@@ -29,7 +29,7 @@ public final class ReviewAnswerText {
         return document;
     }
 
-    private static Map<String, @Nullable Object> model(ReviewAnswer answer) {
+    private static Map<String, @Nullable Object> model(ModelReview answer) {
         Map<String, @Nullable Object> entry = new LinkedHashMap<>();
         entry.put("model", answer.model().name());
         entry.put("flights", answer.counted());
@@ -42,7 +42,7 @@ public final class ReviewAnswerText {
         return entry;
     }
 
-    private static Map<String, @Nullable Object> change(ReviewAnswer answer, ReviewChange change) {
+    private static Map<String, @Nullable Object> change(ModelReview answer, ReviewChange change) {
         Map<String, @Nullable Object> entry = new LinkedHashMap<>();
         entry.put("model", answer.model().name());
         entry.put("setting", change.setting().label());
@@ -81,9 +81,9 @@ public final class ReviewAnswerText {
     }
 
     /** The same to read, model by model. */
-    public static String text(List<ReviewAnswer> answers) {
+    public static String text(List<ModelReview> answers) {
         StringBuilder text = new StringBuilder();
-        for (ReviewAnswer answer : answers) {
+        for (ModelReview answer : answers) {
             if (text.length() > 0) {
                 text.append('\n');
             }

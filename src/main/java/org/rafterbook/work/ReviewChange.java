@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.review.ChangeEffect;
 import org.rafterbook.review.Comparison;
+import org.rafterbook.review.HandlingSummary;
 import org.rafterbook.review.Level;
 import org.rafterbook.review.SameDayResult;
 import org.rafterbook.review.SettingInfo;
@@ -16,14 +17,16 @@ import org.rafterbook.review.Word;
  * @param fromVersion number of the version before, at the first such change
  * @param toVersion number of the version after
  * @param togetherWith labels of what it moved together with
+ * @param handlingFrom how the flights with the value flown first handled
+ * @param handlingTo how those with the other handled
  */
 public record ReviewChange(
         ChangeEffect said,
         int fromVersion,
         int toVersion,
         List<String> togetherWith,
-        UpsetCount upsetsFrom,
-        UpsetCount upsetsTo) {
+        HandlingSummary handlingFrom,
+        HandlingSummary handlingTo) {
 
     public ReviewChange {
         togetherWith = List.copyOf(togetherWith);

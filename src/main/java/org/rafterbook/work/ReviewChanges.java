@@ -3,9 +3,8 @@ package org.rafterbook.work;
 import java.util.List;
 import java.util.Map;
 import org.rafterbook.review.ChangeEffect;
-import org.rafterbook.review.Handling;
+import org.rafterbook.review.HandlingSummary;
 import org.rafterbook.review.Level;
-import org.rafterbook.review.ReviewFlight;
 import org.rafterbook.review.ReviewInput;
 import org.rafterbook.review.SettingInfo;
 
@@ -46,8 +45,8 @@ final class ReviewChanges {
                 Math.max(fromVersion, 1),
                 Math.max(toVersion, 1),
                 said.togetherWith().stream().map(this::label).toList(),
-                upsets(setting, said.from()),
-                upsets(setting, said.to()));
+                handling(setting, said.from()),
+                handling(setting, said.to()));
     }
 
     private static Level level(Rigged rigged, String setting) {
@@ -63,17 +62,12 @@ final class ReviewChanges {
                 .orElse(name);
     }
 
-    private UpsetCount upsets(String setting, Level level) {
-        int recovered = 0;
-        int upset = 0;
-        for (ReviewFlight flight : input.flights()) {
-            Level flown = flight.settings().get(setting);
-            Handling.Recovery recovery = flight.handling().recovery();
-            if (flown != null && flown.same(level) && recovery != null && recovery != Handling.Recovery.NOT_TRIED) {
-                upset++;
-                recovered += recovery == Handling.Recovery.YES ? 1 : 0;
-            }
-        }
-        return new UpsetCount(recovered, upset);
+    private HandlingSummary handling(String setting, Level level) {
+        return HandlingSummary.of(input.flights().stream()
+                .filter(f -> {
+                    Level flown = f.settings().get(setting);
+                    return flown != null && flown.same(level);
+                })
+                .toList());
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.airframe.Model;
 import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.airframe.TrimChange;
@@ -17,7 +18,8 @@ import org.rafterbook.units.Unit;
 /** Settings as the review takes them: keyed by their definition, numbers in the unit the flyer sees. */
 final class ReviewLevels {
 
-    private static final String MINUS = "−";
+    /** Points of margin by which another motor moves it without anybody having chosen so. */
+    private static final double SAME_MARGIN = 0.5;
 
     private ReviewLevels() {}
 
@@ -32,6 +34,20 @@ final class ReviewLevels {
                 shown(def, def.high()));
     }
 
+    /** The stability margin as what times are drawn against; the range the flyer wishes is its range. */
+    static SettingInfo margin(Model model) {
+        Double low = model.wishedLow();
+        Double high = model.wishedHigh();
+        return new SettingInfo(
+                "",
+                "stability margin",
+                "%",
+                null,
+                SAME_MARGIN,
+                low == null ? null : Double.valueOf(100 * low),
+                high == null ? null : Double.valueOf(100 * high));
+    }
+
     /** The values a version stands at, keyed by setting. */
     static Map<String, Level> of(List<SettingDef> settings, Map<String, Setting> values) {
         Map<String, Level> levels = new HashMap<>();
@@ -44,29 +60,28 @@ final class ReviewLevels {
         return levels;
     }
 
+    /** The values it stands at, keyed by setting. */
+    static Map<String, Level> of(Rigged rigged) {
+        return of(rigged.settings(), rigged.values());
+    }
+
     static Level level(SettingDef def, Setting value) {
         Double shown = shown(def, value.number());
         if (shown == null) {
             return Level.word(value.word() == null ? "" : value.word());
         }
-        Level number = Level.number(shown);
-        return new Level(number.key(), number.value(), number.label().replace("-", MINUS));
+        return Level.number(shown);
     }
 
     /** A change in words, such as "wing edge 146 mm, was 149". */
     static String words(TrimChange change) {
         SettingDef def = change.setting();
         SettingInfo info = info(def);
-        String to = change.to() == null ? "not recorded" : show(info, level(def, change.to()));
+        String to = change.to() == null ? "not recorded" : info.show(level(def, change.to()));
         return def.label() + " " + to
                 + (change.from() == null
                         ? ""
                         : ", was " + level(def, change.from()).label());
-    }
-
-    /** A value with its unit, a degree sign close to the number. */
-    static String show(SettingInfo info, Level level) {
-        return info.unit().equals("°") && level.value() != null ? level.label() + "°" : info.show(level);
     }
 
     private static @Nullable Double shown(SettingDef def, @Nullable Double si) {

@@ -14,6 +14,7 @@ import org.rafterbook.review.ReviewFlight;
  * @param versionNumber counts the model's versions from 1
  * @param launchedAt null where only the day is known
  * @param waiting true while its trial is open: it enters no estimate until that is judged
+ * @param flag set where the flyer wants it left out, null otherwise
  */
 public record ReviewPoint(
         ReviewFlight flight,
@@ -21,7 +22,8 @@ public record ReviewPoint(
         int versionNumber,
         @Nullable Instant launchedAt,
         ZoneId zone,
-        boolean waiting) {
+        boolean waiting,
+        @Nullable FlightFlag flag) {
 
     /** True where it has a time that can be drawn. */
     public boolean timed() {

@@ -17,7 +17,7 @@ public final class ReviewWords {
 
     /** A value of the change's setting with its unit, such as 146 mm. */
     public static String value(ReviewChange change, Level level) {
-        return ReviewLevels.show(change.setting(), level);
+        return change.setting().show(level);
     }
 
     /** What changed, such as "wing edge 146 mm, was 149". */
@@ -74,7 +74,7 @@ public final class ReviewWords {
     }
 
     /** What the whole review rests on, one sentence each. */
-    public static List<String> basis(ReviewAnswer answer) {
+    public static List<String> basis(ModelReview answer) {
         List<String> sentences = new ArrayList<>();
         sentences.add(count(answer.counted(), "flight") + " on " + count(answer.versions(), "version") + ", "
                 + count(answer.riggings().size(), "rigging") + ", " + count(answer.trimChanges(), "change") + ".");

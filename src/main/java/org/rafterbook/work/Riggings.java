@@ -120,11 +120,21 @@ public final class Riggings {
     }
 
     static Rigged rigged(Reader reader, Model model, @Nullable Rigging rigging, Version version) {
-        Map<String, Setting> values = new HashMap<>();
-        reader.where(org.rafterbook.airframe.SettingValue.class, "versionId", version.id())
-                .forEach(v -> values.put(v.settingId(), new Setting(v.number(), v.word(), v.asTyped())));
         return new Rigged(
-                model, VersionBook.definitions(reader, model.id()), rigging, version, values, Geometry.of(version));
+                model,
+                VersionBook.definitions(reader, model.id()),
+                rigging,
+                version,
+                values(reader, version),
+                Geometry.of(version));
+    }
+
+    /** What a version's settings stand at, keyed by setting id. */
+    static Map<String, Setting> values(Reader reader, Version version) {
+        Map<String, Setting> values = new HashMap<>();
+        reader.where(SettingValue.class, "versionId", version.id())
+                .forEach(v -> values.put(v.settingId(), new Setting(v.number(), v.word(), v.asTyped())));
+        return values;
     }
 
     static List<Rigging> ordered(Reader reader, String modelId) {

@@ -171,7 +171,7 @@ class CeilingTest {
 
     @Test
     void theRawCountStandsBeside() {
-        assertThat(ceiling.near(model, 0.039)).isEqualTo(new Ceiling.Count(1, 4));
+        assertThat(ceiling.near(0.039)).isEqualTo(new Ceiling.Count(1, 4));
     }
 
     @ParameterizedTest

@@ -79,9 +79,9 @@ class OnePeakTest {
             String session = "s" + random.nextInt(3);
             double y = 6 + 0.05 * random.nextGaussian();
             boolean atLeast = random.nextInt(4) == 0;
-            together.add(new ResponsePoint(x, session, y, atLeast));
+            together.add(new ResponsePoint("", x, session, y, atLeast));
             // Far below any visible difference, yet no two flights share a place any more.
-            apart.add(new ResponsePoint(x + i * 1e-11, session, y, atLeast));
+            apart.add(new ResponsePoint("", x + i * 1e-11, session, y, atLeast));
         }
         OnePeakFit a = OnePeak.fit(together, new double[0]);
         OnePeakFit b = OnePeak.fit(apart, new double[0]);
@@ -101,8 +101,8 @@ class OnePeakTest {
             double x = (i % 6) / 5.0;
             double noise = 0.04 * random.nextGaussian();
             String session = "s" + i / 10;
-            one.add(new ResponsePoint(x, session, 6 - 0.3 * (x - 0.4) * (x - 0.4) + noise, false));
-            two.add(new ResponsePoint(x, session, 6 + 0.05 * Math.cos(4 * Math.PI * x) + noise, false));
+            one.add(new ResponsePoint("", x, session, 6 - 0.3 * (x - 0.4) * (x - 0.4) + noise, false));
+            two.add(new ResponsePoint("", x, session, 6 + 0.05 * Math.cos(4 * Math.PI * x) + noise, false));
         }
 
         assertThat(OnePeak.fit(one, new double[0]).agreement()).isGreaterThan(0.1);
@@ -113,6 +113,7 @@ class OnePeakTest {
         DataFile file = DataFile.read(resource);
         return IntStream.range(0, file.size())
                 .mapToObj(i -> new ResponsePoint(
+                        "",
                         file.at(i, "x"),
                         String.valueOf((int) file.at(i, "session")),
                         Math.log(file.at(i, "duration_s")),

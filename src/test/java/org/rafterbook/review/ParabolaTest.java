@@ -40,7 +40,7 @@ class ParabolaTest {
     @Test
     void twoValuesCarryNoParabola() {
         List<ResponsePoint> points = OnePeakTest.points("quad_demo.csv").stream()
-                .map(p -> new ResponsePoint(p.value() < 0.5 ? 0.3 : 0.5, p.session(), p.logDuration(), false))
+                .map(p -> new ResponsePoint("", p.value() < 0.5 ? 0.3 : 0.5, p.session(), p.logDuration(), false))
                 .toList();
 
         assertThat(Parabola.fit(points, 0.5)).isEmpty();

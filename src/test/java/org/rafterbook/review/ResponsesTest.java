@@ -31,15 +31,15 @@ class ResponsesTest {
     @Test
     void aCurveNeedsThreeValues() {
         List<ResponsePoint> two = List.of(
-                new ResponsePoint(2, "a", 6.0, false),
-                new ResponsePoint(2.5, "a", 6.1, false),
-                new ResponsePoint(2.5, "a", 6.1, true));
+                new ResponsePoint("", 2, "a", 6.0, false),
+                new ResponsePoint("", 2.5, "a", 6.1, false),
+                new ResponsePoint("", 2.5, "a", 6.1, true));
 
         assertThat(sentence(Responses.of(setting(0.5, null, null), two)))
-                .isEqualTo("Only two values were flown for wing incidence, 2 ° and 2.5 °. A curve needs three: fly one"
+                .isEqualTo("Only two values were flown for wing incidence, 2° and 2.5°. A curve needs three: fly one"
                         + " more.");
         assertThat(sentence(Responses.of(setting(0.5, null, null), two.subList(0, 1))))
-                .startsWith("Only 2 ° was flown");
+                .startsWith("Only 2° was flown");
         assertThat(sentence(Responses.of(setting(0.5, null, null), List.of()))).startsWith("No flight that counts");
     }
 
@@ -47,9 +47,9 @@ class ResponsesTest {
     void valuesWithinTheToleranceAreOne() {
         SettingInfo margin = new SettingInfo("margin", "stability margin", "%", null, 0.25, null, null);
         List<ResponsePoint> points = List.of(
-                new ResponsePoint(5.1, "a", 6.0, false),
-                new ResponsePoint(5.2, "a", 6.1, false),
-                new ResponsePoint(8.0, "a", 6.1, false));
+                new ResponsePoint("", 5.1, "a", 6.0, false),
+                new ResponsePoint("", 5.2, "a", 6.1, false),
+                new ResponsePoint("", 8.0, "a", 6.1, false));
 
         assertThat(sentence(Responses.of(margin, points))).contains("Only two values");
     }
@@ -58,7 +58,7 @@ class ResponsesTest {
     void theReferenceSetReadsInItsOwnUnit() {
         // The same flights as quad_demo2, the axis stretched to 2..4 degrees: x 0.7 is 3.4 degrees.
         List<ResponsePoint> points = OnePeakTest.points("quad_demo2.csv").stream()
-                .map(p -> new ResponsePoint(2 + 2 * p.value(), p.session(), p.logDuration(), false))
+                .map(p -> new ResponsePoint("", 2 + 2 * p.value(), p.session(), p.logDuration(), false))
                 .toList();
 
         Response response = known(Responses.of(setting(null, 2.0, 4.0), points));
@@ -73,10 +73,10 @@ class ResponsesTest {
         assertThat(vertex.high()).isCloseTo(2 + 2 * 0.76241272, within(1e-6));
         assertThat(response.sentences())
                 .containsExactly(
-                        "Best wing incidence probably 2.95 ° or more (90 %).",
-                        "Anything from 2.9 to 3.85 ° costs less than 1 %.",
+                        "Best wing incidence probably 2.95° or more (90 %).",
+                        "Anything from 2.9 to 3.85° costs less than 1 %.",
                         "From 15 flights at 9 values on 3 days.",
-                        "A plain parabola through the same flights has its top between 3.25 and 3.52 ° (90 %).");
+                        "A plain parabola through the same flights has its top between 3.25 and 3.52° (90 %).");
         assertThat(response.flown()).isEqualTo(new Span(2.2, 3.8));
         response.curve().forEach(p -> assertThat(p.logDuration()).isBetween(p.logLow(), p.logHigh()));
     }
@@ -90,7 +90,7 @@ class ResponsesTest {
             List<ResponsePoint> points = new ArrayList<>();
             for (int i = 0; i < 24; i++) {
                 double x = (i % 4) / 3.0;
-                points.add(new ResponsePoint(x, "s", 6 + truth(x) + 0.05 * random.nextGaussian(), false));
+                points.add(new ResponsePoint("", x, "s", 6 + truth(x) + 0.05 * random.nextGaussian(), false));
             }
             Response response = known(Responses.of(setting(null, 0.0, 1.0), points));
             for (int k = 0; k <= 40; k += 10) {
@@ -115,7 +115,7 @@ class ResponsesTest {
         List<ResponsePoint> points = new ArrayList<>();
         for (int i = 0; i < 9; i++) {
             double x = 2 + 0.25 * (i % 3);
-            points.add(new ResponsePoint(x, "s" + i / 3, 6 + 0.3 * x + 0.01 * random.nextGaussian(), false));
+            points.add(new ResponsePoint("", x, "s" + i / 3, 6 + 0.3 * x + 0.01 * random.nextGaussian(), false));
         }
 
         NextTry next = known(Responses.of(setting(0.25, 1.0, 6.0), points)).next();
@@ -132,13 +132,13 @@ class ResponsesTest {
         for (int i = 0; i < 120; i++) {
             double x = (i % 5) / 4.0;
             points.add(new ResponsePoint(
-                    x, "s" + i / 12, 6 - 0.3 * (x - 0.5) * (x - 0.5) + 0.01 * Math.sin(12.9 * i), false));
+                    "", x, "s" + i / 12, 6 - 0.3 * (x - 0.5) * (x - 0.5) + 0.01 * Math.sin(12.9 * i), false));
         }
 
         NextTry next = known(Responses.of(setting(0.25, 0.0, 1.0), points)).next();
 
         assertThat(next.isWorthwhile()).isFalse();
-        assertThat(next.sentence()).isEqualTo("You are there, within what 6 flights can show: wing incidence 0.5 °.");
+        assertThat(next.sentence()).isEqualTo("You are there, within what 6 flights can show: wing incidence 0.5°.");
     }
 
     @Test
@@ -148,7 +148,7 @@ class ResponsesTest {
         for (int i = 0; i < 60; i++) {
             double x = (i % 6) / 5.0;
             points.add(new ResponsePoint(
-                    x, "s" + i / 10, 6 + 0.06 * Math.cos(4 * Math.PI * x) + 0.03 * random.nextGaussian(), false));
+                    "", x, "s" + i / 10, 6 + 0.06 * Math.cos(4 * Math.PI * x) + 0.03 * random.nextGaussian(), false));
         }
 
         Response response = known(Responses.of(setting(null, 0.0, 1.0), points));
@@ -161,10 +161,10 @@ class ResponsesTest {
     void flightsCutShortWeighLessAndAreCounted() {
         List<ResponsePoint> points = new ArrayList<>();
         for (int i = 0; i < 12; i++) {
-            points.add(new ResponsePoint(i % 3, "s" + i / 6, 6 + (i % 3 == 2 ? 0.05 : 0), i % 3 == 2));
+            points.add(new ResponsePoint("", i % 3, "s" + i / 6, 6 + (i % 3 == 2 ? 0.05 : 0), i % 3 == 2));
         }
         List<ResponsePoint> exact = points.stream()
-                .map(p -> new ResponsePoint(p.value(), p.session(), p.logDuration(), false))
+                .map(p -> new ResponsePoint("", p.value(), p.session(), p.logDuration(), false))
                 .toList();
 
         Response weak = known(Responses.of(setting(1.0, 0.0, 2.0), points));

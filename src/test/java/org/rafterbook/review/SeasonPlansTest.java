@@ -245,17 +245,14 @@ class SeasonPlansTest {
     }
 
     @Test
-    void anOpenTrialsFlightsAreSetAsideAndThenJudged() {
+    void aJudgedTrialSaysWhatItsFlightsAndAllFlightsSay() {
         TrialPlan trial = TrialPlan.kept(INCIDENCE, Level.number(1.5), Level.number(2), 4, 1, "ABABABAB");
         Set<String> last = new HashSet<>();
         season.flights().stream().filter(f -> f.sessionId().equals("e3")).forEach(f -> last.add(f.id()));
 
-        ReviewInput open = OpenTrials.setAside(season, trial, last);
-        assertThat(open.flights()).hasSize(season.flights().size() - 8);
-
         TrialStatement statement = TrialStatement.of(trial, season, last, answer.effects(), null);
         assertThat(statement.sentences().get(0))
-                .startsWith("Trial: wing incidence at 1.5 or 2 °, 4 + 4 flown: 2 ° against 1.5 ° ")
+                .startsWith("Trial: wing incidence at 1.5 or 2°, 4 + 4 flown: 2° against 1.5° ")
                 .endsWith("these flights alone.");
         assertThat(statement.all()).isNotNull();
         assertThat(statement.sentences()).anyMatch(s -> s.startsWith("With all flights of Teasel: "));
@@ -300,7 +297,9 @@ class SeasonPlansTest {
         words.addAll(words(plans.margin()));
         plans.proposals().forEach(p -> words.addAll(p.sentences()));
         assertThat(words).as("seed %d", seed).noneMatch(s -> s.contains("NaN") || s.contains("null"));
-        assertThat(plans.proposals()).allMatch(p -> Double.isFinite(p.forecast().worth()));
+        assertThat(plans.proposals())
+                .allMatch(p ->
+                        p.forecast() == null || Double.isFinite(p.forecast().worth()));
     }
 
     private static List<String> words(Answer<Response> answer) {

@@ -76,7 +76,7 @@ public final class ReviewScreens {
 
     /** A window on Review; margins follow the wing's place, 100 mm chord. */
     public static Shell shell(Tools tools, ReviewEvenings evenings) {
-        MarginPercent margins = (version, motor) -> {
+        MarginPercent margins = (version, motor, fraction) -> {
             var rigged = evenings.book().riggings().version(version);
             return rigged.settings().stream()
                     .filter(d -> d.label().equals("wing edge"))

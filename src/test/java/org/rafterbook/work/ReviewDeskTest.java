@@ -1,12 +1,16 @@
 package org.rafterbook.work;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -19,6 +23,8 @@ import org.rafterbook.flight.FlightEvent;
 import org.rafterbook.flight.FlightEventKind;
 import org.rafterbook.flight.Recovered;
 import org.rafterbook.logbook.Logbook;
+import org.rafterbook.review.Answer;
+import org.rafterbook.review.Ceiling;
 import org.rafterbook.review.Comparison;
 import org.rafterbook.review.Outcome;
 import org.rafterbook.review.SameDayResult;
@@ -44,8 +50,8 @@ class ReviewDeskTest {
         evenings.close();
     }
 
-    private ReviewAnswer review() {
-        MarginPercent margins = (version, motor) -> motor == null ? null : 5.0;
+    private ModelReview review() {
+        MarginPercent margins = (version, motor, fraction) -> motor == null ? null : 5.0;
         return new ReviewDesk(evenings.book(), margins).review(evenings.model().id(), false, Progress.none());
     }
 
@@ -67,7 +73,7 @@ class ReviewDeskTest {
     @Test
     void anEveningThereAndBackIsEightPointsFourRiggingsTwoVersionsThreeChanges() {
         evening();
-        ReviewAnswer answer = review();
+        ModelReview answer = review();
         assertThat(answer.points()).hasSize(8);
         assertThat(answer.riggings()).hasSize(4);
         assertThat(answer.versions()).isEqualTo(2);
@@ -97,7 +103,7 @@ class ReviewDeskTest {
     @Test
     void theTwoValuesAreComparedOnceOnTheirDay() {
         evening();
-        ReviewAnswer answer = review();
+        ModelReview answer = review();
         assertThat(answer.changes()).hasSize(1);
         ReviewChange change = answer.changes().get(0);
         SameDayResult sameDay = Objects.requireNonNull(change.sameDay());
@@ -114,18 +120,18 @@ class ReviewDeskTest {
                 - (Math.log(500) + Math.log(510) + Math.log(505) + Math.log(495)) / 4;
         assertThat(sameDay.effect()).isCloseTo(effect, within(1e-12));
         assertThat(change.word()).isEqualTo(Word.RAISED);
-        assertThat(change.upsetsFrom().words()).isEqualTo("0 of 1");
-        assertThat(change.upsetsTo().words()).isEqualTo("1 of 1");
+        assertThat(change.handlingFrom().recovered().counts()).isEqualTo("0 of 1");
+        assertThat(change.handlingTo().recovered().counts()).isEqualTo("1 of 1");
     }
 
     @Test
     void flightsOfAnOpenTrialAreShownButEnterNothing() {
         evening();
-        ReviewAnswer before = review();
+        ModelReview before = review();
         String trial = evenings.openTrial(wing).id();
         evenings.trim(Map.of(wing.id(), Setting.of(0.143)), trial);
         evenings.fly(700);
-        ReviewAnswer answer = review();
+        ModelReview answer = review();
         assertThat(answer.points()).hasSize(9);
         assertThat(answer.waiting()).isEqualTo(1);
         assertThat(answer.counted()).isEqualTo(8);
@@ -184,7 +190,7 @@ class ReviewDeskTest {
         evenings.trim(wing, 0.146);
         evenings.fly(540);
         evenings.fly(552);
-        ReviewAnswer answer = review();
+        ModelReview answer = review();
         assertThat(ReviewWords.sentences(answer.changes().get(0)))
                 .anyMatch(s -> s.toLowerCase(java.util.Locale.ROOT).contains("order not mixed"));
     }
@@ -208,15 +214,139 @@ class ReviewDeskTest {
                         "steer",
                         w -> w.insert(new FlightEvent(
                                 Logbook.newId(), flight, FlightEventKind.STEERED, null, null, null, "by pole")));
-        ReviewAnswer answer = review();
+        ModelReview answer = review();
         assertThat(answer.leftOut()).hasSize(1);
         assertThat(answer.points().get(0).flight().notes()).isEqualTo("by pole");
     }
 
     @Test
+    void whatWasComputedIsKeptUntilItsInputsChange() {
+        evening();
+        AtomicInteger steps = new AtomicInteger();
+        ModelReview first = review(steps);
+        assertThat(steps.getAndSet(0)).isPositive();
+
+        ModelReview again = review(steps);
+        assertThat(steps.get()).isZero();
+        assertThat(again.changes()).isEqualTo(first.changes());
+        assertThat(again.plans()).isEqualTo(first.plans());
+        assertThat(again.season()).isEqualTo(first.season());
+        assertThat(again.remarks()).isEqualTo(first.remarks());
+
+        evenings.fly(530);
+        assertThat(review(steps).changes()).isNotEqualTo(first.changes());
+        assertThat(steps.get()).isPositive();
+    }
+
+    private ModelReview review(AtomicInteger steps) {
+        Progress counted = new Progress() {
+            @Override
+            public void step(long done, long total, String of) {
+                steps.incrementAndGet();
+            }
+
+            @Override
+            public void check() {}
+
+            @Override
+            public boolean cancelled() {
+                return false;
+            }
+        };
+        return new ReviewDesk(evenings.book(), MarginPercent.NONE)
+                .review(evenings.model().id(), false, counted);
+    }
+
+    @Test
+    void leavingStopsTheComputationAndKeepsNothing() {
+        evening();
+        Steps progress = new Steps(step -> {
+            if (step.done() > 20) {
+                throw new CancellationException();
+            }
+        });
+        ReviewDesk desk = new ReviewDesk(evenings.book(), MarginPercent.NONE);
+        assertThatThrownBy(() -> desk.review(evenings.model().id(), false, progress))
+                .isInstanceOf(CancellationException.class);
+        AtomicInteger steps = new AtomicInteger();
+        review(steps);
+        assertThat(steps.get()).isPositive();
+    }
+
+    @Test
+    void settingsThatMoveTheMarginAreFoundByTheSheetOrByTheMarginItself() {
+        SettingDef ballast = evenings.setting("ballast", "MASS", "g");
+        evenings.trim(Map.of(ballast.id(), Setting.of(0.0)), null);
+        evenings.fly(500);
+        evenings.trim(Map.of(ballast.id(), Setting.of(0.0001)), null);
+        evenings.fly(500);
+        evenings.trim(wing, 0.146);
+        MarginPercent margins = (version, motor, fraction) -> {
+            Double mass = evenings.book().riggings().version(version).values().containsKey(ballast.id())
+                    ? evenings.book()
+                            .riggings()
+                            .version(version)
+                            .values()
+                            .get(ballast.id())
+                            .number()
+                    : null;
+            return mass == null ? null : 5 + 10_000 * mass;
+        };
+        ReviewReading reading =
+                new ReviewDesk(evenings.book(), margins).read(evenings.model().id());
+        assertThat(MarginMovers.of(reading.versions(), margins, null)).containsExactly(ballast.id());
+    }
+
+    @Test
+    void theTorqueForAChanceOfTouchingIsToldForWhatIsInTheWay() {
+        assertThat(words(review().ceiling())).startsWith("What is in the way where the model flew last has no known");
+        evenings.venue(7.9);
+        evenings.fly(500);
+        assertThat(words(review().ceiling())).startsWith("Launch torque and peak height are known together for 0");
+        for (int i = 0; i < 8; i++) {
+            double torque = 0.0022 + 0.0001 * i;
+            evenings.flyHigh(500 + i, torque, 7.8 * torque / 0.0027, i > 5);
+        }
+        Answer<TouchRisk> ceiling = Objects.requireNonNull(review().ceiling());
+        TouchRisk risk = ((Answer.Known<TouchRisk>) ceiling).value();
+        assertThat(risk.limit().name()).isEqualTo("lamps");
+        assertThat(risk.ceiling().told()).hasSize(8);
+        assertThat(risk.ceiling().told().stream().filter(Ceiling.Told::reached)).hasSize(2);
+        assertThat(review().ceiling()).isEqualTo(ceiling);
+    }
+
+    private static String words(@Nullable Answer<TouchRisk> answer) {
+        return answer instanceof Answer.CannotTell<TouchRisk> open ? open.sentence() : "known";
+    }
+
+    @Test
+    void aFlagOfAfterTheTimeLeavesTheFlightOutOnlyWhereTheFlyerSaysSo() {
+        evening();
+        String flight = review().points().get(0).flight().id();
+        evenings.book().hall().answers().leaveOut(flight, "balloon in the way");
+        ModelReview counted = review();
+        assertThat(counted.leftOut()).isEmpty();
+        FlightFlag flag = Objects.requireNonNull(counted.flagged().get(0).flag());
+        assertThat(flag.why()).isEqualTo("balloon in the way");
+        assertThat(flag.by()).isEqualTo(System.getProperty("user.name"));
+        assertThat(flag.at()).isNotNull();
+        assertThat(flag.beforeTime()).isFalse();
+        assertThat(counted.points().get(0).flight().outcome().reason())
+                .isEqualTo("balloon in the way: flagged after its time was known, so it counts as flown");
+
+        new ReviewDesk(evenings.book(), MarginPercent.NONE)
+                .countLateFlags(evenings.model().id(), true);
+        ModelReview without = review();
+        assertThat(without.leftOut()).hasSize(1);
+        assertThat(without.lateFlags()).isTrue();
+        assertThat(without.leftOut().get(0).flight().outcome().reason())
+                .isEqualTo("balloon in the way: left out by the flyer although flagged after its time was known");
+    }
+
+    @Test
     void theDocumentHoldsTheAnswerWithItsKeys() {
         evening();
-        ReviewAnswer answer = review();
+        ModelReview answer = review();
         Map<String, ?> document = ReviewAnswerText.document(List.of(answer));
         Map<?, ?> change = (Map<?, ?>) ((List<?>) Objects.requireNonNull(document.get("changes"))).get(0);
         assertThat(change.get("model")).isEqualTo("Teasel");

@@ -17,14 +17,20 @@ import org.rafterbook.flight.CutShort;
 import org.rafterbook.flight.DurationSource;
 import org.rafterbook.flight.Ending;
 import org.rafterbook.flight.Flight;
+import org.rafterbook.flight.FlightDraft;
+import org.rafterbook.flight.FlightEvent;
+import org.rafterbook.flight.FlightEventKind;
 import org.rafterbook.flight.PressureSource;
 import org.rafterbook.flight.Recovered;
 import org.rafterbook.flight.Session;
 import org.rafterbook.flight.Trial;
+import org.rafterbook.flight.Venue;
+import org.rafterbook.flight.VenueMark;
 import org.rafterbook.logbook.Logbook;
 import org.rafterbook.logbook.Mode;
 import org.rafterbook.power.Motor;
 import org.rafterbook.power.Wind;
+import org.rafterbook.power.WindDraft;
 
 /** Writes invented evenings of one model into a real logbook, for tests and pictures of the review. */
 public final class ReviewEvenings implements AutoCloseable {
@@ -171,6 +177,43 @@ public final class ReviewEvenings implements AutoCloseable {
                     null,
                     notes.isEmpty() ? null : notes,
                     Map.of()));
+        });
+    }
+
+    /** Today's evening is in a hall with lamps at this height. */
+    public void venue(double lampsM) {
+        book.logbook().enter("venue", w -> {
+            Venue venue =
+                    w.insert(new Venue(Logbook.newId(), "Saltmarsh Sports Hall", null, null, 9.4, null, Map.of()));
+            w.insert(new VenueMark(Logbook.newId(), venue.id(), "lamps", lampsM, true, Map.of()));
+            session = w.update(new Session(session.id(), venue.id(), session.localDate(), session.zone(), null, null));
+            return venue;
+        });
+    }
+
+    /** A flight with its launch torque, N m, and the height it reached, m: read, or touched at the lamps. */
+    public Flight flyHigh(double seconds, double torqueNm, double peakM, boolean touchedLamps) {
+        Flight flight = fly(seconds, touchedLamps ? Ending.TOUCHED : Ending.CLEAN, null, "", 1400);
+        return book.logbook().enter("height", w -> {
+            String windId = Objects.requireNonNull(flight.windId());
+            w.update(WindDraft.of(w.get(Wind.class, windId))
+                    .launchTorqueNm(torqueNm)
+                    .done());
+            if (touchedLamps) {
+                VenueMark lamps =
+                        w.where(VenueMark.class, "venueId", session.venueId()).get(0);
+                w.insert(new FlightEvent(
+                        Logbook.newId(),
+                        flight.id(),
+                        FlightEventKind.TOUCHED,
+                        100.0,
+                        lamps.heightM(),
+                        lamps.id(),
+                        "lamps"));
+                return flight;
+            }
+            return w.update(
+                    FlightDraft.of(flight).peakLowM(peakM).peakHighM(peakM).done());
         });
     }
 

@@ -12,10 +12,11 @@ import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.review.Comparison;
+import org.rafterbook.review.HandlingSummary;
 import org.rafterbook.ui.kit.EffectWordView;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Words;
-import org.rafterbook.work.ReviewAnswer;
+import org.rafterbook.work.ModelReview;
 import org.rafterbook.work.ReviewChange;
 import org.rafterbook.work.ReviewWords;
 
@@ -54,7 +55,7 @@ final class ChangeTable extends TableView<ReviewChange> {
         }
     }
 
-    private void fill(@Nullable ReviewAnswer answer) {
+    private void fill(@Nullable ModelReview answer) {
         filling = true;
         List<ReviewChange> changes = answer == null ? List.of() : answer.changes();
         double reach = ForestBar.reach(changes);
@@ -76,8 +77,7 @@ final class ChangeTable extends TableView<ReviewChange> {
                         column(
                                 "upsets\nrecovered",
                                 9.5,
-                                c -> Words.body(c.upsetsFrom().words() + ", "
-                                        + c.upsetsTo().words()))));
+                                c -> Words.body(recovered(c.handlingFrom()) + ", " + recovered(c.handlingTo())))));
         em(em);
         setItems(FXCollections.observableArrayList(changes));
         filling = false;
@@ -146,6 +146,10 @@ final class ChangeTable extends TableView<ReviewChange> {
         var both = Lay.column(0, row, Words.hint("n = " + change.flightsFrom() + ", " + change.flightsTo()));
         both.setAlignment(Pos.CENTER_LEFT);
         return both;
+    }
+
+    private static String recovered(HandlingSummary handling) {
+        return handling.recovered().isKnown() ? handling.recovered().counts() : "–";
     }
 
     private static Node effect(ReviewChange change, double usual) {

@@ -15,7 +15,7 @@ import org.rafterbook.ui.draw.Pen;
 import org.rafterbook.ui.draw.TextRole;
 import org.rafterbook.ui.look.Token;
 import org.rafterbook.units.QuantityFormat;
-import org.rafterbook.work.ReviewAnswer;
+import org.rafterbook.work.ModelReview;
 import org.rafterbook.work.ReviewPoint;
 
 /** Times against the margin or a setting, one mark a flight; only what was flown has a white ground. */
@@ -56,7 +56,7 @@ final class DurationPlot extends Drawing {
     private void plan() {
         flights.clear();
         words.clear();
-        ReviewAnswer answer = model.answerProperty().get();
+        ModelReview answer = model.answerProperty().get();
         ReviewAxis axis = model.axisProperty().get();
         scale = answer == null ? null : TimeScale.of(answer);
         if (answer != null) {
@@ -125,7 +125,7 @@ final class DurationPlot extends Drawing {
     }
 
     private void wished(Pen pen, double from, double to, double top, double foot) {
-        ReviewAnswer answer = model.answerProperty().get();
+        ModelReview answer = model.answerProperty().get();
         if (answer == null || !model.axisProperty().get().isMargin()) {
             return;
         }
@@ -217,7 +217,7 @@ final class DurationPlot extends Drawing {
 
     /** Versions named directly at their highest mark, as far as there is room. */
     private void names(Pen pen, TimeScale times, Map<Integer, double[]> highest, double top, double foot) {
-        ReviewAnswer answer = model.answerProperty().get();
+        ModelReview answer = model.answerProperty().get();
         if (answer == null) {
             return;
         }

@@ -12,7 +12,7 @@ import org.rafterbook.ui.draw.Drawing;
 import org.rafterbook.ui.draw.Pen;
 import org.rafterbook.ui.draw.TextRole;
 import org.rafterbook.ui.look.Token;
-import org.rafterbook.work.ReviewAnswer;
+import org.rafterbook.work.ModelReview;
 import org.rafterbook.work.ReviewPoint;
 
 /** The history along the top: one tick a flight, its mark at its time, every trim change an upright hairline. */
@@ -59,7 +59,7 @@ final class HistoryStrip extends Drawing implements TakesArrows {
         });
     }
 
-    private void plan(@Nullable ReviewAnswer answer) {
+    private void plan(@Nullable ModelReview answer) {
         plan = answer == null ? null : StripPlan.of(answer);
         scale = answer == null ? null : TimeScale.of(answer);
         repaintAndTell();

@@ -13,7 +13,7 @@ import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.kit.KeyCap;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Words;
-import org.rafterbook.work.ReviewAnswer;
+import org.rafterbook.work.ModelReview;
 import org.rafterbook.work.ReviewPoint;
 
 /** The picked flight in a line, and the notes of its version or those that contain what is searched for. */
@@ -84,7 +84,7 @@ final class NotesPanel extends VBox {
     }
 
     private void fill() {
-        ReviewAnswer answer = model.answerProperty().get();
+        ModelReview answer = model.answerProperty().get();
         List<ReviewPoint> notes = model.notes();
         String wanted = model.searchProperty().get().strip();
         String version = model.notedVersion()

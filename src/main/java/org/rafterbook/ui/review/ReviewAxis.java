@@ -5,7 +5,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.review.Level;
 import org.rafterbook.review.SettingInfo;
-import org.rafterbook.work.ReviewAnswer;
+import org.rafterbook.work.ModelReview;
 import org.rafterbook.work.ReviewPoint;
 
 /**
@@ -18,7 +18,7 @@ record ReviewAxis(@Nullable SettingInfo setting) {
     static final ReviewAxis MARGIN = new ReviewAxis(null);
 
     /** The margin, then every setting that any flight carries. */
-    static List<ReviewAxis> of(ReviewAnswer answer) {
+    static List<ReviewAxis> of(ModelReview answer) {
         List<ReviewAxis> settings = answer.input().settings().stream()
                 .filter(s -> answer.points().stream()
                         .anyMatch(p -> p.flight().settings().containsKey(s.key())))

@@ -19,8 +19,8 @@ import org.rafterbook.airframe.Model;
 import org.rafterbook.logbook.Subscription;
 import org.rafterbook.review.Level;
 import org.rafterbook.ui.action.FxBackground;
+import org.rafterbook.work.ModelReview;
 import org.rafterbook.work.Progress;
-import org.rafterbook.work.ReviewAnswer;
 import org.rafterbook.work.ReviewChange;
 import org.rafterbook.work.ReviewDesk;
 import org.rafterbook.work.ReviewPoint;
@@ -29,14 +29,14 @@ import org.rafterbook.work.ReviewPoint;
 public final class ReviewModel {
 
     /** The models that have flown and the review of one of them. */
-    private record Loaded(List<Model> models, @Nullable ReviewAnswer answer) {}
+    private record Loaded(List<Model> models, @Nullable ModelReview answer) {}
 
     private final ReviewDesk desk;
     private final FxBackground background;
     private final FxBackground.Slot slot = new FxBackground.Slot();
     private final FxBackground.Display progress;
     private final ReadOnlyObjectWrapper<List<Model>> models = new ReadOnlyObjectWrapper<>(this, "models", List.of());
-    private final ReadOnlyObjectWrapper<@Nullable ReviewAnswer> answer = new ReadOnlyObjectWrapper<>(this, "answer");
+    private final ReadOnlyObjectWrapper<@Nullable ModelReview> answer = new ReadOnlyObjectWrapper<>(this, "answer");
     private final ReadOnlyBooleanWrapper loaded = new ReadOnlyBooleanWrapper(this, "loaded");
     private final ObjectProperty<@Nullable ReviewChange> change = new SimpleObjectProperty<>(this, "change");
     private final ObjectProperty<@Nullable ReviewPoint> flight = new SimpleObjectProperty<>(this, "flight");
@@ -75,7 +75,7 @@ public final class ReviewModel {
         boolean full = fullMotorsOnly.get();
         background.call(p -> compute(wanted, full, false, p)).in(slot).then(first -> {
             take(first);
-            ReviewAnswer shown = first.answer();
+            ModelReview shown = first.answer();
             if (shown != null && !shown.changes().isEmpty()) {
                 background
                         .call(p -> compute(shown.model().id(), full, true, p))
@@ -101,8 +101,8 @@ public final class ReviewModel {
 
     private void take(Loaded now) {
         models.set(now.models());
-        ReviewAnswer next = now.answer();
-        ReviewAnswer before = answer.get();
+        ModelReview next = now.answer();
+        ModelReview before = answer.get();
         boolean sameModel = before != null
                 && next != null
                 && before.model().id().equals(next.model().id());
@@ -136,11 +136,11 @@ public final class ReviewModel {
         return a.setting().key().equals(b.setting().key()) && a.from().same(b.from()) && a.to().same(b.to());
     }
 
-    private static boolean hasMargins(ReviewAnswer answer) {
+    private static boolean hasMargins(ModelReview answer) {
         return answer.points().stream().anyMatch(p -> p.flight().marginPercent() != null);
     }
 
-    private static boolean isChanged(ReviewAnswer answer, ReviewAxis axis) {
+    private static boolean isChanged(ModelReview answer, ReviewAxis axis) {
         return answer.changes().stream()
                 .anyMatch(c -> axis.setting() != null
                         && c.setting().key().equals(axis.setting().key()));
@@ -170,7 +170,7 @@ public final class ReviewModel {
 
     /** Flights that have a time, in flying order. */
     List<ReviewPoint> drawn() {
-        ReviewAnswer now = answer.get();
+        ModelReview now = answer.get();
         return now == null
                 ? List.of()
                 : now.points().stream().filter(ReviewPoint::timed).toList();
@@ -197,7 +197,7 @@ public final class ReviewModel {
 
     /** Flights with notes: those that contain what is searched for, else those of the picked version; newest first. */
     List<ReviewPoint> notes() {
-        ReviewAnswer now = answer.get();
+        ModelReview now = answer.get();
         if (now == null) {
             return List.of();
         }
@@ -215,7 +215,7 @@ public final class ReviewModel {
 
     /** How many flights of the model have notes. */
     int allNotes() {
-        ReviewAnswer now = answer.get();
+        ModelReview now = answer.get();
         return now == null
                 ? 0
                 : (int) now.points().stream()
@@ -225,7 +225,7 @@ public final class ReviewModel {
 
     /** The model's usual time, s: the geometric mean of its clean flights on full motors; NaN where there is none. */
     double usualTimeS() {
-        ReviewAnswer now = answer.get();
+        ModelReview now = answer.get();
         return now == null
                 ? Double.NaN
                 : Math.exp(now.points().stream()
@@ -241,7 +241,7 @@ public final class ReviewModel {
         return models.getReadOnlyProperty();
     }
 
-    ReadOnlyObjectProperty<@Nullable ReviewAnswer> answerProperty() {
+    ReadOnlyObjectProperty<@Nullable ModelReview> answerProperty() {
         return answer.getReadOnlyProperty();
     }
 

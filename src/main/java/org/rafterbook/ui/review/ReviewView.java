@@ -36,7 +36,7 @@ import org.rafterbook.ui.look.Token;
 import org.rafterbook.ui.shell.Place;
 import org.rafterbook.ui.shell.PlaceId;
 import org.rafterbook.ui.shell.Tools;
-import org.rafterbook.work.ReviewAnswer;
+import org.rafterbook.work.ModelReview;
 import org.rafterbook.work.ReviewDesk;
 import org.rafterbook.work.ReviewWords;
 
@@ -165,7 +165,7 @@ public final class ReviewView implements Place {
         return sheet;
     }
 
-    private void show(@Nullable ReviewAnswer answer) {
+    private void show(@Nullable ModelReview answer) {
         boolean loaded = model.loadedProperty().get();
         Lay.show(page, answer != null);
         Lay.show(empty, loaded && answer == null);

@@ -6,7 +6,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Words;
-import org.rafterbook.work.ReviewAnswer;
+import org.rafterbook.work.ModelReview;
 import org.rafterbook.work.ReviewChange;
 import org.rafterbook.work.ReviewPoint;
 import org.rafterbook.work.ReviewWords;
@@ -51,7 +51,7 @@ final class SayingPanel extends VBox {
     }
 
     private void change(
-            @org.jspecify.annotations.Nullable ReviewAnswer answer,
+            @org.jspecify.annotations.Nullable ModelReview answer,
             @org.jspecify.annotations.Nullable ReviewChange change) {
         if (answer == null || change == null) {
             show(List.of());

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.rafterbook.work.ReviewAnswer;
+import org.rafterbook.work.ModelReview;
 import org.rafterbook.work.ReviewPoint;
 import org.rafterbook.work.ReviewRigging;
 
@@ -32,7 +32,7 @@ record StripPlan(List<ReviewPoint> flights, double[] places, List<Day> days, Lis
      */
     record Turn(double place, String version, String label, boolean back, boolean trial, boolean repeated) {}
 
-    static StripPlan of(ReviewAnswer answer) {
+    static StripPlan of(ModelReview answer) {
         List<ReviewPoint> flights =
                 answer.points().stream().filter(ReviewPoint::timed).toList();
         double[] places = new double[flights.size()];
@@ -85,7 +85,7 @@ record StripPlan(List<ReviewPoint> flights, double[] places, List<Day> days, Lis
         return new Turn(place, rigging.version(), label, rigging.back(), rigging.trial(), repeated);
     }
 
-    private static @Nullable ReviewRigging rigging(ReviewAnswer answer, ReviewPoint point) {
+    private static @Nullable ReviewRigging rigging(ModelReview answer, ReviewPoint point) {
         return answer.riggings().stream()
                 .filter(r -> r.id().equals(point.flight().riggingId()))
                 .findFirst()

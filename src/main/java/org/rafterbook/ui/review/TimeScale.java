@@ -7,7 +7,7 @@ import javafx.geometry.VPos;
 import org.rafterbook.ui.draw.Pen;
 import org.rafterbook.ui.draw.TextRole;
 import org.rafterbook.ui.look.Token;
-import org.rafterbook.work.ReviewAnswer;
+import org.rafterbook.work.ModelReview;
 import org.rafterbook.work.ReviewPoint;
 
 /**
@@ -23,7 +23,7 @@ record TimeScale(double lowS, double highS, double stepS) {
     private static final double[] STEPS = {5, 10, 15, 30, 60, 120, 300, 600, 1200, 3600};
 
     /** A scale that holds every flight that counts. */
-    static TimeScale of(ReviewAnswer answer) {
+    static TimeScale of(ModelReview answer) {
         List<ReviewPoint> in = answer.points().stream()
                 .filter(p -> p.timed() && p.flight().counts())
                 .toList();

@@ -19,7 +19,7 @@ import org.rafterbook.ui.ReviewScreens;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.shell.Shell;
 import org.rafterbook.ui.shell.Tools;
-import org.rafterbook.work.ReviewAnswer;
+import org.rafterbook.work.ModelReview;
 import org.rafterbook.work.ReviewDesk;
 import org.rafterbook.work.ReviewEvenings;
 import org.rafterbook.work.ReviewPoint;
@@ -55,7 +55,8 @@ class ReviewViewTest {
             @Override
             public void ended(org.rafterbook.work.Running running) {}
         };
-        ReviewModel model = new ReviewModel(new ReviewDesk(evenings.book(), (v, m) -> 5.0), tools.background(), nobody);
+        ReviewModel model =
+                new ReviewModel(new ReviewDesk(evenings.book(), (v, m, f) -> 5.0), tools.background(), nobody);
         model.attach();
         return model;
     }
@@ -170,7 +171,7 @@ class ReviewViewTest {
     void theStripPlacesEachFlightAndMarksThreeChanges() {
         ReviewScreens.evening(evenings);
         ReviewModel model = model();
-        ReviewAnswer answer = Objects.requireNonNull(model.answerProperty().get());
+        ModelReview answer = Objects.requireNonNull(model.answerProperty().get());
         StripPlan plan = StripPlan.of(answer);
         assertThat(plan.places()).hasSize(8).isSorted();
         assertThat(plan.turns()).hasSize(4);

@@ -3,8 +3,13 @@ package org.rafterbook.work;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Model;
+import org.rafterbook.review.Answer;
 import org.rafterbook.review.ReviewInput;
+import org.rafterbook.review.SeasonFigures;
+import org.rafterbook.review.SeasonPlans;
 
 /**
  * The review of one model.
@@ -13,21 +18,37 @@ import org.rafterbook.review.ReviewInput;
  * @param points every flight in flying order, those of an open trial included
  * @param riggings the model's history, oldest first
  * @param changes one for each pair of values changed directly into each other, in the order of the first change
+ * @param season scatter and trend; null where too little was flown, or before it is computed
  * @param remarks what is said of the season as a whole, and what is needed next
+ * @param trials the model's trials, oldest first
+ * @param plans curves, trials worth flying and what to go back to; null before they are computed
+ * @param ceiling the chance to touch what is in the way where the model flew last; null before it is computed
+ * @param lateFlags true where flights flagged after their time was known, or nobody knows when, are left out too
  */
-public record ReviewAnswer(
+public record ModelReview(
         Model model,
         ReviewInput input,
         List<ReviewPoint> points,
         List<ReviewRigging> riggings,
         List<ReviewChange> changes,
-        List<String> remarks) {
+        @Nullable SeasonFigures season,
+        List<String> remarks,
+        List<ReviewTrial> trials,
+        @Nullable SeasonPlans plans,
+        @Nullable Answer<TouchRisk> ceiling,
+        boolean lateFlags) {
 
-    public ReviewAnswer {
+    public ModelReview {
         points = List.copyOf(points);
         riggings = List.copyOf(riggings);
         changes = List.copyOf(changes);
         remarks = List.copyOf(remarks);
+        trials = List.copyOf(trials);
+    }
+
+    /** False where only what can be told at once is here yet. */
+    public boolean isComplete() {
+        return plans != null;
     }
 
     /** Versions that were rigged. */
@@ -61,6 +82,11 @@ public record ReviewAnswer(
         return points.stream().filter(p -> !p.waiting() && !p.flight().counts()).toList();
     }
 
+    /** Flights the flyer flagged, left out or not. */
+    public List<ReviewPoint> flagged() {
+        return points.stream().filter(p -> p.flag() != null).toList();
+    }
+
     /** True where the flight enters what is compared. */
     public boolean enters(ReviewPoint point) {
         return point.counts()
@@ -72,9 +98,14 @@ public record ReviewAnswer(
         return points.stream().filter(p -> p.flight().id().equals(flightId)).findFirst();
     }
 
+    /** The trial that is open. */
+    public Optional<ReviewTrial> openTrial() {
+        return trials.stream().filter(ReviewTrial::isOpen).findFirst();
+    }
+
     /** Names of the versions by their number. */
     public Map<Integer, String> versionNames() {
-        Map<Integer, String> names = new java.util.TreeMap<>();
+        Map<Integer, String> names = new TreeMap<>();
         riggings.forEach(r -> names.put(r.versionNumber(), r.version()));
         points.forEach(p -> names.put(p.versionNumber(), p.version()));
         return names;
