@@ -22,7 +22,9 @@ record CommandRun(int code, String out, String err) {
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int code = CommandLineStart.run(texts(words), new PrintStream(out, true), new PrintStream(err, true));
         return new CommandRun(
-                code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8).strip());
+                code,
+                out.toString(StandardCharsets.UTF_8),
+                err.toString(StandardCharsets.UTF_8).strip());
     }
 
     /** Runs a command as a process of its own, as a flyer does. */
@@ -30,7 +32,8 @@ record CommandRun(int code, String out, String err) {
         List<String> command = java(javaOptions, Rafterbook.class);
         command.addAll(List.of(texts(words)));
         Path err = java.nio.file.Files.createTempFile("command", ".err");
-        Process process = new ProcessBuilder(command).redirectError(err.toFile()).start();
+        Process process =
+                new ProcessBuilder(command).redirectError(err.toFile()).start();
         String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         int code = process.waitFor();
         String sentence = java.nio.file.Files.readString(err).strip();

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import javafx.application.Platform;
 import javafx.scene.input.KeyCode;
 
 /**
@@ -16,6 +17,7 @@ import javafx.scene.input.KeyCode;
 final class WindowPilot {
 
     private static final String IN_THE_AIR = "in the air";
+    private static final long LONGEST_MS = 60_000;
 
     private WindowPilot() {}
 
@@ -23,8 +25,15 @@ final class WindowPilot {
     static void launchAndKill(Path home) throws IOException, InterruptedException {
         List<String> options = new ArrayList<>(List.of("-Duser.home=" + home, "-Duser.language=en"));
         for (String key : List.of(
-                "glass.platform", "monocle.platform", "headless.geometry", "prism.order", "prism.lcdtext",
-                "testfx.robot", "testfx.headless", "java.awt.headless", "user.timezone")) {
+                "glass.platform",
+                "monocle.platform",
+                "headless.geometry",
+                "prism.order",
+                "prism.lcdtext",
+                "testfx.robot",
+                "testfx.headless",
+                "java.awt.headless",
+                "user.timezone")) {
             if (System.getProperty(key) != null) {
                 options.add("-D" + key + "=" + System.getProperty(key));
             }
@@ -45,10 +54,29 @@ final class WindowPilot {
     }
 
     public static void main(String[] args) {
-        Thread program = new Thread(() -> Rafterbook.main(new String[0]), "the program");
-        program.start();
-        WindowRobot window = WindowRobot.atTheRunningProgram();
-        window.sees("Start the watch").sees("Trim").press(KeyCode.SPACE).sees("Landed: stop").sees("kept");
-        System.out.println(IN_THE_AIR);
+        try {
+            new Thread(() -> Rafterbook.main(new String[0]), "the program").start();
+            WindowRobot.until("the toolkit", WindowPilot::toolkitRuns);
+            WindowRobot window = WindowRobot.atTheRunningProgram();
+            window.sees("Start the watch")
+                    .sees("Quire")
+                    .press(KeyCode.SPACE)
+                    .sees("Landed: stop")
+                    .sees("kept");
+            System.out.println(IN_THE_AIR);
+            Thread.sleep(LONGEST_MS);
+        } catch (Throwable failure) {
+            failure.printStackTrace();
+        }
+        Runtime.getRuntime().halt(1); // nobody has killed it
+    }
+
+    private static boolean toolkitRuns() {
+        try {
+            Platform.runLater(() -> {});
+            return true;
+        } catch (IllegalStateException notYet) {
+            return false;
+        }
     }
 }
