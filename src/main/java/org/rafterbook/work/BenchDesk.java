@@ -46,14 +46,18 @@ public final class BenchDesk {
             @Nullable MarginAnswer goodMargin,
             @Nullable ClassSheet classSheet) {}
 
-    /** The model asked for, or the first; empty where the logbook has no model. */
+    /** The model asked for, else the one prepared in the Hall, else the first; empty where the logbook has no model. */
     public Optional<Bench> load(@Nullable String modelId) {
         List<Model> models = riggings.models();
         if (models.isEmpty()) {
             return Optional.empty();
         }
+        String wanted = modelId == null
+                ? logbook.read(r -> Optional.ofNullable(HallDesk.chosenModel(r, List.of())))
+                        .orElse(null)
+                : modelId;
         Model model =
-                models.stream().filter(m -> m.id().equals(modelId)).findFirst().orElse(models.get(0));
+                models.stream().filter(m -> m.id().equals(wanted)).findFirst().orElse(models.get(0));
         Rigged now = riggings.now(model.id());
         List<Rigged> strip = riggings.strip(model.id());
         Rigged good = strip.stream()

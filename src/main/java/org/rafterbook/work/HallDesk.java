@@ -226,7 +226,8 @@ public final class HallDesk {
         return newest;
     }
 
-    private static @Nullable String chosenModel(Reader reader, List<FlightLine> evening) {
+    /** The model the next flight is prepared for, null where flights are just timed or there is no model. */
+    static @Nullable String chosenModel(Reader reader, List<FlightLine> evening) {
         String chosen = reader.preference(MODEL);
         if (NO_MODEL.equals(chosen)) {
             return null;

@@ -195,7 +195,6 @@ class AcceptanceWalkTest {
             window.press(KeyCode.ENTER).sees(percent(heavy.get("margin_percent").asDouble()));
             addMotor(window.press(KeyCode.N), "M16", "1.60 g");
             window.press(KeyCode.ENTER).sees(percent(light.get("margin_percent").asDouble()));
-            System.out.println(window.texts());
         }
     }
 
@@ -207,5 +206,255 @@ class AcceptanceWalkTest {
                 .into("Mass")
                 .type(mass);
         window.click("Add this motor").sees(name);
+    }
+
+    @Test
+    @Order(4)
+    void aSlidWingIsOneChangeAlthoughBalanceAndMarginMoveWithIt() {
+        try (WindowRobot window = WindowRobot.open(logbook())) {
+            wind(window, "1400");
+            fly(window, 400);
+            note(window.press(KeyCode.DIGIT1), "steady, flat circles");
+
+            // the relaunch: the same wind, and a stop that was wrong
+            window.sees("Flight 3").press(KeyCode.K).sees("Relaunch on the wind of the last flight");
+            fly(window, 200);
+            window.press(KeyCode.BACK_SPACE).sees("Landed: stop");
+            sleep(200);
+            window.press(KeyCode.SPACE).sees("How did it end?").press(KeyCode.DIGIT1);
+            note(window, "let go again on what was left");
+
+            // 0.90 g slid 10 mm aft at 5.00 g all-up: 0.90 / 5.00 x 10 = 1.80 mm
+            window.press(KeyCode.F2).sees("Quire, version q1").sees("140.4 mm").press(KeyCode.L);
+            for (int i = 0; i < 10; i++) {
+                window.press(KeyCode.RIGHT);
+            }
+            window.sees("142.2 mm").press(KeyCode.ENTER).sees("Quire, version q2");
+            assertThat(window.texts())
+                    .filteredOn(t -> t.contains(", was "))
+                    .containsExactly("Lower position 140 mm, was 130 mm");
+            String onBench = window.texts().get(window.texts().indexOf("Stability margin") + 1);
+            window.press(KeyCode.F1).sees("lower position 130 mm → 140 mm").sees(onBench);
+            JsonNode before = command("margin", "--model", "Quire", "--json")
+                    .json()
+                    .get("versions")
+                    .get(0);
+            assertThat(before.get("balance_mm").asDouble()).isCloseTo(140.40, within(0.005));
+
+            typed(window, "0.9 s", "nose a little high");
+            JsonNode after = command("margin", "--model", "Quire", "--json")
+                    .json()
+                    .get("versions")
+                    .get(1);
+            assertThat(after.get("balance_mm").asDouble()
+                            - before.get("balance_mm").asDouble())
+                    .isCloseTo(1.80, within(1e-9));
+            assertThat(percent(after.get("margin_percent").asDouble())).isEqualTo(onBench);
+        }
+    }
+
+    @Test
+    @Order(5)
+    void anEveningTurnAboutWithATouchAKilledProgramAndAWrongStop() throws Exception {
+        try (WindowRobot window = WindowRobot.open(logbook())) {
+            // the second of the slid wing: it touches the wall, which cuts it short
+            window.sees("Start the watch")
+                    .press(KeyCode.SPACE)
+                    .sees("Landed: stop")
+                    .press(KeyCode.W);
+            window.sees("Touched wall")
+                    .press(KeyCode.SPACE)
+                    .sees("How did it end?")
+                    .press(KeyCode.DIGIT3);
+            note(window, "brushed the wall, came down");
+            // back to how it was
+            window.press(KeyCode.F).press(KeyCode.DOWN, KeyCode.ENTER).sees("lower position 140 mm → 130 mm");
+        }
+        assertThat(flights("--model", "Quire")).hasSize(4);
+
+        WindowPilot.launchAndKill(home);
+
+        assertThat(command("check").done().out()).contains("sound");
+        try (WindowRobot window = WindowRobot.open(logbook())) {
+            window.sees("Landed: stop Quire q1").sees("its time goes by the wall clock");
+            window.press(KeyCode.SPACE).sees("How did it end?").press(KeyCode.DIGIT1);
+            note(window, "the program was gone, the watch was not");
+            fly(window, 300);
+            note(window.press(KeyCode.DIGIT1), "steady again");
+            window.press(KeyCode.F).press(KeyCode.DOWN, KeyCode.ENTER).sees("lower position 130 mm → 140 mm");
+            typed(window, "1.1 s", "slower, nose high");
+            fly(window, 500);
+            note(window.press(KeyCode.DIGIT1), "as the one before");
+            assertThat(window.texts()).contains("9 flights, 1 touched");
+        }
+        List<JsonNode> evening = flights("--model", "Quire");
+        assertThat(texts(evening, "version")).containsExactly("q1", "q1", "q2", "q2", "q1", "q1", "q2", "q2");
+        assertThat(texts(evening, "launch_no_of_wind")).startsWith("1", "2");
+        assertThat(texts(evening, "ending"))
+                .containsExactly("clean", "clean", "clean", "touched", "clean", "clean", "clean", "clean");
+        assertThat(texts(evening, "cut_short").get(3)).isEqualTo("yes");
+        assertThat(evening.get(1).get("duration_s").asDouble())
+                .as("the wrong stop did not count")
+                .isGreaterThan(0.4);
+    }
+
+    @Test
+    @Order(6)
+    void whatWasMistypedAllAlongAndOneFlightAreCorrected() {
+        List<JsonNode> before = flights("--model", "Quire");
+        try (Book book = Book.open(logbook(), Mode.EXISTING, Clock.systemDefaultZone())) {
+            Rigged quire = rigged(book, "Quire");
+            SettingDef incidence = setting(quire, "tail.incidence_deg");
+            Setting wrong = Objects.requireNonNull(quire.values().get(incidence.id()));
+            Setting right = Setting.of(Math.toRadians(-0.75));
+            assertThat(book.corrections().carriers(quire.model().id(), incidence.id(), wrong))
+                    .hasSize(2);
+            assertThat(book.corrections().alwaysSo(quire.model().id(), incidence.id(), wrong, right))
+                    .isEqualTo(2);
+            String fifth = book.season().load().flights().stream()
+                    .filter(f -> f.model().equals("Quire"))
+                    .toList()
+                    .get(4)
+                    .flightId();
+            String position = setting(quire, "lower.edge_aft_mm").id();
+            book.corrections().thatTime(List.of(fifth), Map.of(position, Setting.of(0.140)));
+        }
+        List<JsonNode> after = flights("--model", "Quire");
+        assertThat(texts(after, "version")).containsExactly("q1", "q1", "q2", "q2", "q2", "q1", "q2", "q2");
+        assertThat(after)
+                .allSatisfy(f -> assertThat(f.get("setting.tail.incidence_deg").asDouble())
+                        .isCloseTo(-0.75, within(1e-9)));
+        assertThat(texts(after, "duration_s")).isEqualTo(texts(before, "duration_s"));
+        assertThat(texts(after, "notes")).isEqualTo(texts(before, "notes"));
+    }
+
+    private static Rigged rigged(Book book, String model) {
+        return book.riggings().models().stream()
+                .filter(m -> m.name().equals(model))
+                .map(m -> book.riggings().now(m.id()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static SettingDef setting(Rigged rigged, String path) {
+        return rigged.settings().stream()
+                .filter(d -> path.equals(d.path()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    @Order(7)
+    void reviewShowsEveryFlightOnItsMarginAndIncidenceAndComparesTheChange() {
+        JsonNode review = command("review", "--model", "Quire", "--json").json();
+        JsonNode model = review.get("models").get(0);
+        assertThat(model.get("flights").asInt()).isEqualTo(8);
+        assertThat(model.get("at_least").asInt()).isEqualTo(1);
+        assertThat(model.get("riggings").asInt()).isEqualTo(4);
+        assertThat(model.get("versions").asInt()).isEqualTo(2);
+        assertThat(model.get("trim_changes").asInt()).isEqualTo(3);
+        JsonNode change = review.get("changes").get(0);
+        assertThat(review.get("changes")).hasSize(1);
+        assertThat(change.get("setting").asText()).isEqualTo("Lower position");
+        assertThat(change.get("same_day_flights_from").asInt()).isEqualTo(3);
+        assertThat(change.get("same_day_flights_to").asInt())
+                .as("the touched one is no measured time")
+                .isEqualTo(4);
+        assertThat(change.get("same_day_days").asInt()).isEqualTo(1);
+        String compared = String.format(
+                Locale.ROOT,
+                "Same-day comparison: %s %% (90 %% interval %s to %s %%), 3 flights and 4 on 1 day.",
+                signed(change.get("same_day_effect_percent").asDouble()),
+                signed(change.get("same_day_low_percent").asDouble()),
+                signed(change.get("same_day_high_percent").asDouble()));
+        try (WindowRobot window = WindowRobot.open(logbook())) {
+            window.press(KeyCode.F4)
+                    .sees("Quire, 8 flights")
+                    .sees("8 flights, 1 of them \"at least\"")
+                    .sees(compared);
+            window.sees("8 flights on 2 versions, 4 riggings, 3 changes.");
+            window.hears("8 flights: time against stability margin").hears("History of 8 flights");
+            List<JsonNode> flown = flights("--model", "Quire");
+            window.press(KeyCode.H, KeyCode.HOME);
+            for (JsonNode flight : flown) {
+                String time = (flight.get("ending").asText().equals("touched") ? "≥ " : "") + "0:0"
+                        + Math.round(flight.get("duration_s").asDouble());
+                window.sees(", " + flight.get("version").asText() + ", " + time + ", margin "
+                        + percent(flight.get("margin_percent").asDouble()));
+                window.sees("\u201c" + flight.get("notes").asText());
+                window.press(KeyCode.RIGHT);
+            }
+            window.press(KeyCode.V);
+            for (int i = 0; i < 10 && !window.shows("Tail incidence"); i++) {
+                window.press(KeyCode.DOWN);
+            }
+            window.press(KeyCode.ENTER).hears("8 flights: time against Tail incidence");
+        }
+    }
+
+    private static String signed(double percent) {
+        return (percent < 0 ? "−" : "+") + Math.abs(Math.round(percent));
+    }
+
+    @Test
+    @Order(8)
+    void theBackupHoldsTheSameNumbersAndWhatWasUndoneStaysUndone() {
+        Path copy = home.resolve("copy.rafterbook");
+        command("backup", "--to", copy).done();
+        for (String question : List.of("flights", "margin", "review")) {
+            assertThat(CommandRun.of(question, "--logbook", copy, "--json").json())
+                    .as(question)
+                    .isEqualTo(command(question, "--json").json());
+        }
+        assertThat(CommandRun.of("check", "--logbook", copy).done().out()).contains("sound");
+        try (WindowRobot window = WindowRobot.open(copy)) {
+            window.press(KeyCode.F5).sees("49, 1 “at least”");
+        }
+        try (WindowRobot window = WindowRobot.open(logbook())) {
+            typed(window, "1.2 s", "the last but one");
+            window.press(KeyCode.E).type("1.3 s").press(KeyCode.ENTER).sees("11 flights");
+            window.together(KeyCode.CONTROL, KeyCode.Z).sees("ndone: flight of 0:01.3");
+            window.sees("10 flights");
+        }
+        try (WindowRobot window = WindowRobot.open(logbook())) {
+            window.sees("10 flights").sees("Flight 11");
+        }
+        assertThat(flights("--model", "Quire")).hasSize(9);
+    }
+
+    private static List<String> texts(List<JsonNode> flights, String key) {
+        return flights.stream().map(f -> f.get(key).asText()).toList();
+    }
+
+    private static void wind(WindowRobot window, String turns) {
+        window.press(KeyCode.N).sees("This wind").press(KeyCode.T).type(turns).press(KeyCode.ENTER);
+        window.sees("turns at launch").press(KeyCode.ENTER);
+    }
+
+    private static void fly(WindowRobot window, int millis) {
+        window.sees("Start the watch").press(KeyCode.SPACE).sees("Landed: stop");
+        sleep(millis);
+        window.press(KeyCode.SPACE).sees("How did it end?");
+    }
+
+    private static void typed(WindowRobot window, String time, String note) {
+        window.press(KeyCode.E)
+                .type(time)
+                .press(KeyCode.ENTER)
+                .sees("How did it end?")
+                .press(KeyCode.DIGIT1);
+        note(window, note);
+    }
+
+    private static void note(WindowRobot window, String text) {
+        window.press(KeyCode.N).type(text).press(KeyCode.ENTER).sees("Start the watch");
+    }
+
+    private static void sleep(int millis) {
+        try {
+            Thread.sleep(millis);
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
     }
 }

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import javafx.application.Platform;
 import javafx.scene.input.KeyCode;
 
 /**
@@ -16,6 +17,7 @@ import javafx.scene.input.KeyCode;
 final class WindowPilot {
 
     private static final String IN_THE_AIR = "in the air";
+    private static final long LONGEST_MS = 60_000;
 
     private WindowPilot() {}
 
@@ -52,14 +54,29 @@ final class WindowPilot {
     }
 
     public static void main(String[] args) {
-        Thread program = new Thread(() -> Rafterbook.main(new String[0]), "the program");
-        program.start();
-        WindowRobot window = WindowRobot.atTheRunningProgram();
-        window.sees("Start the watch")
-                .sees("Trim")
-                .press(KeyCode.SPACE)
-                .sees("Landed: stop")
-                .sees("kept");
-        System.out.println(IN_THE_AIR);
+        try {
+            new Thread(() -> Rafterbook.main(new String[0]), "the program").start();
+            WindowRobot.until("the toolkit", WindowPilot::toolkitRuns);
+            WindowRobot window = WindowRobot.atTheRunningProgram();
+            window.sees("Start the watch")
+                    .sees("Quire")
+                    .press(KeyCode.SPACE)
+                    .sees("Landed: stop")
+                    .sees("kept");
+            System.out.println(IN_THE_AIR);
+            Thread.sleep(LONGEST_MS);
+        } catch (Throwable failure) {
+            failure.printStackTrace();
+        }
+        Runtime.getRuntime().halt(1); // nobody has killed it
+    }
+
+    private static boolean toolkitRuns() {
+        try {
+            Platform.runLater(() -> {});
+            return true;
+        } catch (IllegalStateException notYet) {
+            return false;
+        }
     }
 }

@@ -19,6 +19,7 @@ import org.rafterbook.ui.Fx;
 import org.rafterbook.ui.Window;
 import org.rafterbook.work.Book;
 import org.testfx.api.FxRobot;
+import org.testfx.robot.BaseRobot;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** The program's own window on a real logbook, and a robot at its keys: nothing reaches it but key presses and clicks. */
@@ -26,7 +27,11 @@ final class WindowRobot implements AutoCloseable {
 
     private static final int PATIENCE_S = 20;
 
+    /** A press of the robot's goes through the toolkit's queue several times before the scene hears of it. */
+    private static final int HOPS = 6;
+
     private final FxRobot robot = new FxRobot();
+    private final BaseRobot base = robot.robotContext().getBaseRobot();
     private final Runnable end;
     private final Stage stage;
 
@@ -69,15 +74,19 @@ final class WindowRobot implements AutoCloseable {
     /** Presses keys one after the other. */
     WindowRobot press(KeyCode... keys) {
         for (KeyCode key : keys) {
-            robot.type(key);
-            idle();
+            together(key);
         }
         return this;
     }
 
     /** Presses keys together, such as Ctrl and Z. */
     WindowRobot together(KeyCode... keys) {
-        robot.push(keys);
+        for (KeyCode key : keys) {
+            base.pressKeyboard(key);
+        }
+        for (int i = keys.length - 1; i >= 0; i--) {
+            base.releaseKeyboard(keys[i]);
+        }
         idle();
         return this;
     }
@@ -85,11 +94,10 @@ final class WindowRobot implements AutoCloseable {
     /** Types a text where the cursor is, or digits where typing begins a time. */
     WindowRobot type(String text) {
         for (char c : text.toCharArray()) {
-            KeyCode digit = Character.isDigit(c) ? KeyCode.getKeyCode(String.valueOf(c)) : null;
-            if (digit != null) {
-                robot.type(digit);
+            if (c >= '0' && c <= '9') {
+                press(KeyCode.getKeyCode(String.valueOf(c)));
             } else {
-                robot.write(c);
+                base.typeKeyboard(stage.getScene(), KeyCode.UNDEFINED, String.valueOf(c));
             }
         }
         idle();
@@ -200,9 +208,12 @@ final class WindowRobot implements AutoCloseable {
         }
     }
 
-    /** Lets what has been set going on the JavaFX thread come to its end. */
+    /** Lets a press arrive, and what it has brought on the scene be dressed: a field without its skin takes no text. */
     private void idle() {
-        WaitForAsyncUtils.waitForFxEvents(1);
+        for (int i = 0; i < HOPS; i++) {
+            Fx.run(() -> {});
+        }
+        Fx.run(() -> Fx.layOut(stage.getScene()));
     }
 
     Stage window() {

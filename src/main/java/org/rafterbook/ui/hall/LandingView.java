@@ -233,6 +233,10 @@ final class LandingView {
                         model.watches().isEmpty()
                                 ? "Prepare flight " + data.prepared().ordinal()
                                 : "Back to the flight in the air");
+        if (shown != null) {
+            fill(line, !shown.flightId().equals(filled));
+            filled = shown.flightId();
+        }
         if (shown == null || flight == null || line == null) {
             return;
         }
@@ -247,10 +251,6 @@ final class LandingView {
         LandingEnd end = LandingEnd.of(flight, events);
         ends.forEach((key, button) -> button.pseudoClassStateChanged(CHOSEN, key == end));
         showCost(flight, events);
-        if (!flight.id().equals(filled)) {
-            filled = flight.id();
-            fill(flight, line);
-        }
         boolean noModel = line.model() == null;
         Lay.show(giveModel, noModel && !data.models().isEmpty());
         if (noModel) {
@@ -289,18 +289,31 @@ final class LandingView {
         costs.forEach((key, button) -> button.pseudoClassStateChanged(CHOSEN, key == flight.cutShort()));
     }
 
-    private void fill(Flight flight, FlightLine line) {
-        Map<String, String> typed = flight.asTyped();
-        Double turns = flight.turnsLeft();
-        left.fill(turns == null ? "" : typed.getOrDefault("turnsLeft", MachineNumber.text(turns)));
-        Double atLaunch = Texts.atLaunch(line.wind());
+    /**
+     * Fills the fields with what is kept. Only another flight's landing empties them all; else what is being typed or was
+     * refused stays, above all while the landing itself is still on its way to disk.
+     */
+    private void fill(@Nullable FlightLine line, boolean another) {
+        Flight flight = line == null ? null : line.flight();
+        Map<String, String> typed = flight == null ? Map.of() : flight.asTyped();
+        Double turns = flight == null ? null : flight.turnsLeft();
+        Double low = flight == null ? null : flight.peakLowM();
+        Double high = flight == null ? null : flight.peakHighM();
+        Double atLaunch = line == null ? null : Texts.atLaunch(line.wind());
+        fill(left, turns == null ? null : typed.getOrDefault("turnsLeft", MachineNumber.text(turns)), another);
         left.quietly(atLaunch == null ? "" : "of " + Texts.turns(atLaunch) + " at launch");
-        Double low = flight.peakLowM();
-        Double high = flight.peakHighM();
-        peak.fill(low == null || high == null ? "" : typed.getOrDefault("peakM", low + " to " + high));
+        fill(peak, low == null || high == null ? null : typed.getOrDefault("peakM", low + " to " + high), another);
         peak.quietly(low == null || high != null ? "" : "at least " + format.text(Quantity.HEIGHT, low));
-        note.fill(Objects.requireNonNullElse(flight.notes(), ""));
-        leaveOut.fill(Objects.requireNonNullElse(flight.leftOutWhy(), ""));
+        fill(note, flight == null ? null : flight.notes(), another);
+        fill(leaveOut, flight == null ? null : flight.leftOutWhy(), another);
+    }
+
+    private static void fill(Field<?> field, @Nullable String kept, boolean another) {
+        boolean atRest = !field.input().isFocused() && field.refusal().isEmpty();
+        String text = Objects.requireNonNullElse(kept, "");
+        if (another || atRest && !field.typed().equals(text)) {
+            field.fill(text);
+        }
     }
 
     private void showTurns(Flight flight, @Nullable Wind wind) {

@@ -291,7 +291,12 @@ final class PreparingView {
         }
         firstModelAwaited = data.models().isEmpty();
         Lay.show(models, !data.models().isEmpty());
-        versions.offer(prepared.flown(), null);
+        versions.offer(
+                prepared.flown().stream()
+                        .filter(v -> rigged == null
+                                || !v.id().equals(rigged.version().id()))
+                        .toList(),
+                null);
         showSettings(prepared);
         showMargin(prepared);
         showWind();

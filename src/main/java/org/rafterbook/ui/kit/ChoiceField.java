@@ -60,6 +60,7 @@ public final class ChoiceField<T> extends VBox {
         box.skinProperty().subscribe(skin -> {
             if (skin instanceof ComboBoxListViewSkin<?> shown) {
                 decideIn(shown.getPopupContent());
+                beginAtTheTop();
             }
         });
         getStyleClass().addAll("field", "choice-field");
@@ -70,6 +71,15 @@ public final class ChoiceField<T> extends VBox {
     private void decideIn(Node list) {
         list.addEventFilter(KeyEvent.KEY_PRESSED, event -> decided = event.getCode() == KeyCode.ENTER);
         list.addEventFilter(MouseEvent.MOUSE_PRESSED, event -> decided = isOnChoice(event.getTarget()));
+    }
+
+    /** With nothing chosen yet the first arrow goes to the first choice. */
+    private void beginAtTheTop() {
+        if (before == null
+                && box.getSkin() instanceof ComboBoxListViewSkin<?> shown
+                && shown.getPopupContent() instanceof ListView<?> list) {
+            list.getFocusModel().focus(-1);
+        }
     }
 
     /** False on the list's scroll bar. */
@@ -85,11 +95,7 @@ public final class ChoiceField<T> extends VBox {
         if (open) {
             decided = false;
             before = box.getValue();
-            if (before == null
-                    && box.getSkin() instanceof ComboBoxListViewSkin<?> shown
-                    && shown.getPopupContent() instanceof ListView<?> list) {
-                list.getFocusModel().focus(-1); // the first arrow then goes to the first choice
-            }
+            beginAtTheTop();
         } else if (decided) {
             decided = false;
             take(box.getValue());

@@ -156,7 +156,7 @@ public final class ReviewModel {
         load();
     }
 
-    /** Picks the flight so many places further in time; the last one where none was picked. */
+    /** Picks the flight so many places further in time; where none was picked, counted from after the last one. */
     void step(int by) {
         List<ReviewPoint> timed = drawn();
         if (timed.isEmpty()) {
@@ -164,8 +164,8 @@ public final class ReviewModel {
         }
         ReviewPoint now = flight.get();
         int at = now == null ? -1 : timed.indexOf(now);
-        int next = at < 0 ? timed.size() - 1 : Math.max(0, Math.min(timed.size() - 1, at + by));
-        flight.set(timed.get(next));
+        int next = (at < 0 ? timed.size() : at) + by;
+        flight.set(timed.get(Math.max(0, Math.min(timed.size() - 1, next))));
     }
 
     /** Flights that have a time, in flying order. */
