@@ -51,23 +51,32 @@ class TypedInputTest {
                 assertThat(window.field("Time by another watch").getText()).isEqualTo(typed);
                 Labeled large = window.label(shown);
                 assertThat(large).as(typed + " shown as " + shown).isNotNull();
-                assertThat(large.getFont().getSize()).isGreaterThan(2 * window.label("This evening").getFont().getSize());
+                assertThat(large.getFont().getSize())
+                        .isGreaterThan(
+                                2 * window.label("This evening").getFont().getSize());
             });
             assertThat(flights()).isEmpty();
             window.press(KeyCode.ENTER).sees("How did it end?");
         }
-        assertThat(flights()).singleElement().satisfies(f -> assertThat(f.get("duration_s").asDouble())
-                .isEqualTo(650));
+        assertThat(flights())
+                .singleElement()
+                .satisfies(f -> assertThat(f.get("duration_s").asDouble()).isEqualTo(650));
     }
 
     @Test
     void whatCannotBeReadIsRefusedBesideItsFieldAndStays() {
         try (WindowRobot window = open()) {
             for (String unreadable : new String[] {"10:75", "10 mm", "1.050,5.2"}) {
-                window.press(KeyCode.ESCAPE, KeyCode.E).type(unreadable).press(KeyCode.ENTER).sees("×");
+                window.press(KeyCode.ESCAPE, KeyCode.E)
+                        .type(unreadable)
+                        .press(KeyCode.ENTER)
+                        .sees("×");
                 assertThat(window.field("Time by another watch").getText()).isEqualTo(unreadable);
             }
-            window.press(KeyCode.ESCAPE, KeyCode.N).into("Loop").type("14 apples").press(KeyCode.TAB);
+            window.press(KeyCode.ESCAPE, KeyCode.N)
+                    .into("Loop")
+                    .type("14 apples")
+                    .press(KeyCode.TAB);
             window.sees("× ");
             assertThat(window.field("Loop").getText()).isEqualTo("14 apples");
         }
@@ -84,7 +93,9 @@ class TypedInputTest {
                         window.together(KeyCode.CONTROL, KeyCode.A).type(typed).sees(shown);
                         assertThat(window.field("Loop").getText()).isEqualTo(typed);
                     });
-            window.press(KeyCode.ESCAPE, KeyCode.N, KeyCode.L).type("0,25 in-oz").sees("0.25 in-oz = 1.7654 N·mm");
+            window.press(KeyCode.ESCAPE, KeyCode.N, KeyCode.L)
+                    .type("0,25 in-oz")
+                    .sees("0.25 in-oz = 1.7654 N·mm");
             window.press(KeyCode.ENTER).sees("1.8 N·mm launch torque");
         }
     }
