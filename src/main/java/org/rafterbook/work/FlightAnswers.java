@@ -13,11 +13,11 @@ public final class FlightAnswers {
 
     private FlightAnswers() {}
 
-    /** The flights of a book in flying order, of one model or of all. */
+    /** The flights of a book in flying order, of one model or of all; one that is still in the air is not among them. */
     public static List<Map<String, @Nullable Object>> of(Book book, @Nullable String model) {
         return book.logbook().read(reader -> {
             List<FlightLine> lines = reader.flights().all().stream()
-                    .filter(l -> l.flight().durationS() != null)
+                    .filter(l -> l.flight().durationS() != null || l.flight().ending() != null)
                     .filter(l -> model == null
                             || (l.model() != null && l.model().name().equalsIgnoreCase(model)))
                     .toList();
@@ -32,7 +32,9 @@ public final class FlightAnswers {
                 MarginAnswer margin = book.margins().ofFlight(line);
                 Double fraction = margin == null ? null : margin.margin();
                 cells.put("margin_percent", fraction == null ? null : fraction * 100);
-                if (margin != null && fraction == null) {
+                if (line.flight().durationS() == null) {
+                    cells.put("missing", "This flight has no time.");
+                } else if (margin != null && fraction == null) {
                     cells.put("missing", margin.missing());
                 }
                 answers.add(cells);

@@ -276,7 +276,10 @@ class AcceptanceWalkTest {
                     .press(KeyCode.DIGIT3);
             note(window, "brushed the wall, came down");
             // back to how it was
-            window.press(KeyCode.F).press(KeyCode.DOWN, KeyCode.ENTER).sees("lower position 140 mm → 130 mm");
+            window.press(KeyCode.F)
+                    .opensAList()
+                    .press(KeyCode.DOWN, KeyCode.ENTER)
+                    .sees("lower position 140 mm → 130 mm");
         }
         assertThat(flights("--model", "Quire")).hasSize(4);
 
@@ -289,7 +292,10 @@ class AcceptanceWalkTest {
             note(window, "the program was gone, the watch was not");
             fly(window, 300);
             note(window.press(KeyCode.DIGIT1), "steady again");
-            window.press(KeyCode.F).press(KeyCode.DOWN, KeyCode.ENTER).sees("lower position 130 mm → 140 mm");
+            window.press(KeyCode.F)
+                    .opensAList()
+                    .press(KeyCode.DOWN, KeyCode.ENTER)
+                    .sees("lower position 130 mm → 140 mm");
             typed(window, "1.1 s", "slower, nose high");
             fly(window, 500);
             note(window.press(KeyCode.DIGIT1), "as the one before");

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Predicate;
@@ -13,6 +14,7 @@ import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
+import javafx.stage.PopupWindow;
 import javafx.stage.Stage;
 import org.rafterbook.ui.Fx;
 import org.rafterbook.ui.Window;
@@ -28,6 +30,13 @@ final class WindowRobot implements AutoCloseable {
 
     /** A press of the robot's goes through the toolkit's queue several times before the scene hears of it. */
     private static final int HOPS = 6;
+
+    private static final Map<Character, KeyCode> PLAIN = Map.of(
+            ' ', KeyCode.SPACE,
+            '.', KeyCode.PERIOD,
+            ',', KeyCode.COMMA,
+            '/', KeyCode.SLASH,
+            '-', KeyCode.MINUS);
 
     private final FxRobot robot = new FxRobot();
     private final BaseRobot base = robot.robotContext().getBaseRobot();
@@ -80,27 +89,42 @@ final class WindowRobot implements AutoCloseable {
 
     /** Presses keys together, such as Ctrl and Z. */
     WindowRobot together(KeyCode... keys) {
+        strike(keys);
+        idle();
+        return this;
+    }
+
+    private void strike(KeyCode... keys) {
         for (KeyCode key : keys) {
             base.pressKeyboard(key);
         }
         for (int i = keys.length - 1; i >= 0; i--) {
             base.releaseKeyboard(keys[i]);
         }
-        idle();
-        return this;
     }
 
-    /** Types a text where the cursor is, or digits where typing begins a time. */
+    /** Types a text as on a keyboard, key by key, where the cursor is. */
     WindowRobot type(String text) {
         for (char c : text.toCharArray()) {
-            if (c >= '0' && c <= '9') {
-                press(KeyCode.getKeyCode(String.valueOf(c)));
+            KeyCode key = PLAIN.getOrDefault(c, letterOrDigit(c));
+            if (c == ':') {
+                strike(KeyCode.SHIFT, KeyCode.SEMICOLON);
+            } else if (key == null) {
+                throw new IllegalArgumentException("no key for " + c);
+            } else if (Character.isUpperCase(c)) {
+                strike(KeyCode.SHIFT, key);
             } else {
-                base.typeKeyboard(stage.getScene(), KeyCode.UNDEFINED, String.valueOf(c));
+                strike(key);
             }
         }
         idle();
         return this;
+    }
+
+    private static KeyCode letterOrDigit(char c) {
+        return c < 128 && Character.isLetterOrDigit(c)
+                ? KeyCode.getKeyCode(String.valueOf(Character.toUpperCase(c)))
+                : null;
     }
 
     /** Clicks on what shows exactly this text. */
@@ -129,6 +153,28 @@ final class WindowRobot implements AutoCloseable {
                 node -> node instanceof Labeled l
                         && l.getText() != null
                         && l.getText().contains(text));
+        return this;
+    }
+
+    /** The field of this name, to read what stands in it and how large. */
+    TextField field(String name) {
+        return (TextField) find(node -> node instanceof TextField t
+                && t.getAccessibleText() != null
+                && t.getAccessibleText().startsWith(name));
+    }
+
+    /** The first label in sight that shows exactly this text. */
+    Labeled label(String text) {
+        return (Labeled) find(node -> node instanceof Labeled l && text.equals(l.getText()));
+    }
+
+    /** Waits until a list of choices has opened. */
+    WindowRobot opensAList() {
+        until(
+                "a list of choices",
+                () -> Fx.on(() -> javafx.stage.Window.getWindows().stream()
+                        .anyMatch(w -> w instanceof PopupWindow && w.isShowing())));
+        idle();
         return this;
     }
 

@@ -8,6 +8,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
@@ -146,8 +147,8 @@ public final class PerformanceLogbook {
         for (int i = 1; i <= MODELS; i++) {
             Fleet flown = new Fleet(w.insert(new Model(
                     Logbook.newId(), "Model " + season + "-" + i, "" + (char) ('a' + i), 1, 0.05, 0.25, null, null)));
-            SettingDef incidence = setting(flown.model, "wing incidence", 1);
-            SettingDef edge = setting(flown.model, "wing edge", 2);
+            SettingDef incidence = setting(flown.model, "wing incidence", "wing.incidence_deg", 1);
+            SettingDef edge = setting(flown.model, "wing edge", "wing.edge_aft_mm", 2);
             for (int v = 1; v <= VERSIONS_OF_A_MODEL; v++) {
                 Version version = w.insert(new Version(
                         Logbook.newId(),
@@ -155,7 +156,7 @@ public final class PerformanceLogbook {
                         1,
                         v,
                         flown.model.id() + v,
-                        null,
+                        sheet(flown.model.name(), 400 + 10 * i, 30 + v / 4 * 5, 2 + v % 4 * 0.5),
                         v == 2,
                         null,
                         null,
@@ -169,7 +170,22 @@ public final class PerformanceLogbook {
         }
     }
 
-    private SettingDef setting(Model model, String label, int ordinal) {
+    /** A monoplane whose lift the lattice has to work out once for each place of the wing. */
+    private static String sheet(String model, int spanMm, int edgeMm, double incidenceDeg) {
+        return String.format(Locale.ROOT, """
+                {"rafterbook": "airframe sheet", "edition": 1, "model": "%s", "version": "",
+                 "surfaces": [
+                  {"name": "wing", "role": "wing", "edge_aft_mm": %d, "rise_mm": 20, "incidence_deg": %s,
+                   "camber_percent": 4, "span_mm": %d, "chord_mm": 110},
+                  {"name": "tail", "role": "tailplane", "edge_aft_mm": 340, "rise_mm": 25, "incidence_deg": 0,
+                   "span_mm": 270, "chord_mm": 80}],
+                 "masses": [{"name": "wing", "mass_g": 0.5, "aft_mm": %d, "rise_mm": 20},
+                            {"name": "the rest", "mass_g": 0.9, "aft_mm": 110, "rise_mm": 0}],
+                 "motor": {"mass_g": 1.6, "aft_mm": 120}}
+                """, model, edgeMm, incidenceDeg, spanMm, edgeMm + 50);
+    }
+
+    private SettingDef setting(Model model, String label, String path, int ordinal) {
         return w.insert(new SettingDef(
                 Logbook.newId(),
                 model.id(),
@@ -181,7 +197,7 @@ public final class PerformanceLogbook {
                 null,
                 null,
                 ordinal == 1 ? "W" : "E",
-                null,
+                path,
                 ordinal));
     }
 

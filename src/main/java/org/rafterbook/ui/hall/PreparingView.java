@@ -79,7 +79,8 @@ final class PreparingView {
         versions = new ChoiceField<>("Back to", v -> versionName(v));
         time = Field.quantity("Time by another watch", Quantity.TIME, units)
                 .unit("")
-                .large();
+                .large()
+                .also(read -> ""); // it is read back beside it, larger
         Action start = keys.onPress("Space", "Start the watch", model::start);
         Action typeTime = keys.on("E", "Type a time", time::edit);
         time.key(typeTime);

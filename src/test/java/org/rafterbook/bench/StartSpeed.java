@@ -1,0 +1,90 @@
+package org.rafterbook.bench;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import org.rafterbook.logbook.PerformanceLogbook;
+
+/**
+ * How long from the start of the process until the window shows today's session, beside an empty JavaFX window: fresh
+ * processes of one JDK in turn. {@code StartSpeed [FLIGHTS [ROUNDS]]}; {@code -Dbench.display=true} uses the display
+ * there is instead of none.
+ */
+public final class StartSpeed {
+
+    private StartSpeed() {}
+
+    public static void main(String[] args) throws Exception {
+        int flights = args.length > 0 ? Integer.parseInt(args[0]) : 10_000;
+        int rounds = args.length > 1 ? Integer.parseInt(args[1]) : 9;
+        Path home = Files.createTempDirectory("start-speed");
+        Path logbook = home.resolve("Documents").resolve("Rafterbook").resolve("flights.rafterbook");
+        Files.createDirectories(logbook.getParent());
+        PerformanceLogbook.make(logbook, flights, LocalDate.now());
+        double[] empty = new double[rounds];
+        double[] window = new double[rounds];
+        double[] session = new double[rounds];
+        for (int i = -1; i < rounds; i++) { // the first round only warms the disk
+            int at = Math.max(i, 0);
+            empty[at] = start(home, "empty").get(0);
+            List<Double> program = start(home, "program");
+            window[at] = program.get(0);
+            session[at] = program.get(1);
+        }
+        System.out.println(Machine.now());
+        System.out.printf(
+                Locale.ROOT,
+                "%,d flights, medians of %d: empty window %.0f ms, first frame %.0f ms (%.2f times), today's session"
+                        + " %.0f ms (%.2f times)%n",
+                flights,
+                rounds,
+                median(empty),
+                median(window),
+                median(window) / median(empty),
+                median(session),
+                median(session) / median(empty));
+    }
+
+    /** Milliseconds from the start of the process to each line it says. */
+    private static List<Double> start(Path home, String what) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Duser.home=" + home,
+                "-Dprism.lcdtext=false"));
+        if (!Boolean.getBoolean("bench.display")) {
+            command.addAll(List.of(
+                    "-Dglass.platform=Monocle",
+                    "-Dmonocle.platform=Headless",
+                    "-Dheadless.geometry=1920x1080-32",
+                    "-Dprism.order=sw"));
+        }
+        command.addAll(List.of("-cp", System.getProperty("java.class.path"), FirstFrame.class.getName(), what));
+        List<Double> said = new ArrayList<>();
+        long begin = System.nanoTime();
+        Process process = new ProcessBuilder(command)
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start();
+        try (BufferedReader lines =
+                new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
+            while (lines.readLine() != null) {
+                said.add((System.nanoTime() - begin) / 1e6);
+            }
+        }
+        process.waitFor();
+        return said;
+    }
+
+    static double median(double[] values) {
+        double[] sorted = values.clone();
+        Arrays.sort(sorted);
+        return sorted[sorted.length / 2];
+    }
+}
