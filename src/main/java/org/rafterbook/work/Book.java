@@ -33,7 +33,7 @@ public final class Book implements AutoCloseable {
         this.sheets = new Sheets(logbook, clock, riggings);
         this.margins = new Margins(logbook);
         this.bench = new BenchDesk(logbook, riggings, margins);
-        this.season = new SeasonDesk(logbook, margins);
+        this.season = new SeasonDesk(logbook, margins, riggings);
         this.motors = new MotorDesk(logbook);
         this.imports = new Imports(logbook, clock, riggings, sheets);
         this.exports = new Exports(logbook);

@@ -57,7 +57,8 @@ final class FlightReading {
                 notes());
     }
 
-    private Outcome outcome() {
+    /** How its time is taken. */
+    Outcome outcome() {
         List<FlightEvent> steers = of(FlightEventKind.STEERED).toList();
         // the first steer is known only where every steer was timed
         boolean timed = steers.stream().allMatch(e -> e.atS() != null);

@@ -235,7 +235,8 @@ public final class ReviewDesk {
                 ReviewLevels.of(before.settings(), before.values()), ReviewLevels.of(after.settings(), after.values()));
     }
 
-    private static List<ReviewRigging> history(List<Rigged> strip) {
+    /** The strip as it is told. */
+    static List<ReviewRigging> history(List<Rigged> strip) {
         Map<String, List<TrimChange>> changes = Riggings.changes(strip);
         Set<String> seen = new HashSet<>();
         List<ReviewRigging> history = new ArrayList<>();
