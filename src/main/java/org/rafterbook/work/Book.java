@@ -34,7 +34,7 @@ public final class Book implements AutoCloseable {
         this.margins = new Margins(logbook);
         this.bench = new BenchDesk(logbook, riggings, margins);
         this.season = new SeasonDesk(logbook, margins, riggings);
-        this.motors = new MotorDesk(logbook);
+        this.motors = new MotorDesk(logbook, clock);
         this.imports = new Imports(logbook, clock, riggings, sheets);
         this.exports = new Exports(logbook);
     }

@@ -9,9 +9,9 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.exchange.TextFiles;
-import org.rafterbook.logbook.Subscription;
 import org.rafterbook.ui.action.Errors;
 import org.rafterbook.ui.action.FxBackground;
+import org.rafterbook.ui.shell.Following;
 import org.rafterbook.ui.shell.Kept;
 import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.units.DisplayUnits;
@@ -35,13 +35,13 @@ final class SeasonModel {
     private final FxBackground.Display progress;
     private final Errors errors;
     private final Kept kept;
+    private final Following following;
     private final FxBackground.Slot slot = new FxBackground.Slot();
     private final ReadOnlyObjectWrapper<Season> all = new ReadOnlyObjectWrapper<>(this, "all", NOTHING);
     private final ReadOnlyObjectWrapper<Season> shown = new ReadOnlyObjectWrapper<>(this, "shown", NOTHING);
     private final ObjectProperty<@Nullable String> picked = new SimpleObjectProperty<>(this, "picked");
     private @Nullable Integer year;
     private String flyer = "";
-    private @Nullable Subscription listening;
 
     SeasonModel(Book book, Tools tools, FxBackground.Display progress) {
         this.book = book;
@@ -49,6 +49,7 @@ final class SeasonModel {
         this.errors = tools.errors();
         this.kept = tools.kept();
         this.progress = progress;
+        this.following = new Following(book, background, this::load);
     }
 
     /** Every flight there is. */
@@ -77,16 +78,12 @@ final class SeasonModel {
     }
 
     void attach() {
-        listening = book.onChange(() -> background.later(this::load));
-        load();
+        following.start();
     }
 
     void detach() {
         slot.cancel();
-        if (listening != null) {
-            listening.cancel();
-            listening = null;
-        }
+        following.stop();
     }
 
     private void load() {
