@@ -30,6 +30,7 @@ final class BookInWindow {
     private final HallModel hall;
     private @Nullable Subscription beginning;
     private @Nullable ImportPlace tables;
+    private @Nullable ReviewView review;
     private boolean fresh;
 
     /**
@@ -89,9 +90,22 @@ final class BookInWindow {
             case HALL -> new HallView(tools, hall, units, book().clock().getZone());
             case BENCH -> new BenchPlace(tools, book());
             case MOTOR_BOX -> new MotorBoxPlace(tools, book(), units);
-            case REVIEW -> new ReviewView(book().review(), tools);
-            case SEASON -> new SeasonPlace(tools, book(), logbooks);
+            case REVIEW -> review();
+            case SEASON -> new SeasonPlace(tools, book(), units, logbooks, this::openInReview);
         };
+    }
+
+    private ReviewView review() {
+        ReviewView made = new ReviewView(book().review(), tools);
+        review = made;
+        return made;
+    }
+
+    private void openInReview(String modelId) {
+        tools.showing().set(PlaceId.REVIEW);
+        if (review != null) {
+            review.show(modelId);
+        }
     }
 
     /** The screen on which files are read in; the same one again until its files are in. */

@@ -22,6 +22,7 @@ import org.rafterbook.ui.shell.PlaceId;
 import org.rafterbook.ui.shell.Shell;
 import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.ui.start.Choices;
+import org.rafterbook.ui.start.ChoicesPlace;
 import org.rafterbook.ui.start.FirstSteps;
 import org.rafterbook.ui.start.NoLogbookPlace;
 import org.rafterbook.ui.start.StartPlace;
@@ -84,6 +85,11 @@ final class OpenWindow implements Logbooks, FirstSteps {
         another = shell.everywhere().on("Ctrl+O", "Open another logbook", this::openAnother);
         mine = shell.everywhere().on("Ctrl+Shift+O", "My logbook", this::openOwn);
         shell.everywhere().on("Ctrl+Shift+N", "Make a new logbook", this::makeNew);
+        shell.everywhere()
+                .on(
+                        "Ctrl+Shift+U",
+                        "Name, units, look",
+                        () -> shell.show(new ChoicesPlace(tools, choices, shell::back)));
         nameIt();
         follow();
         choices.unitsProperty().subscribe((before, now) -> remake());

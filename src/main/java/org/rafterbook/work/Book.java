@@ -36,8 +36,8 @@ public final class Book implements AutoCloseable {
         this.margins = new Margins(logbook);
         this.bench = new BenchDesk(logbook, riggings, margins);
         this.trials = new Trials(logbook, riggings, clock, new SecureRandom()::nextLong);
-        this.season = new SeasonDesk(logbook, margins);
-        this.motors = new MotorDesk(logbook);
+        this.season = new SeasonDesk(logbook, margins, riggings);
+        this.motors = new MotorDesk(logbook, clock);
         this.imports = new Imports(logbook, clock, riggings, sheets);
         this.exports = new Exports(logbook);
     }

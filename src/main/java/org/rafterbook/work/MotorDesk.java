@@ -1,10 +1,13 @@
 package org.rafterbook.work;
 
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.logbook.Logbook;
 import org.rafterbook.power.Motor;
@@ -17,10 +20,14 @@ import org.rafterbook.units.UserError;
 /** What the Motor box shows and does: batches, motors and winds, added and put right. */
 public final class MotorDesk {
 
-    private final Logbook logbook;
+    private static final Pattern NUMBER = Pattern.compile("\\d{1,12}");
 
-    MotorDesk(Logbook logbook) {
+    private final Logbook logbook;
+    private final Clock clock;
+
+    MotorDesk(Logbook logbook, Clock clock) {
         this.logbook = logbook;
+        this.clock = clock;
     }
 
     /**
@@ -42,7 +49,7 @@ public final class MotorDesk {
         }
     }
 
-    /** The whole box, motors by name. */
+    /** The whole box, motors by name: M2 before M10. */
     public record Box(List<RubberBatch> batches, List<Boxed> motors) {}
 
     public Box load() {
@@ -64,9 +71,15 @@ public final class MotorDesk {
                 RubberBatch batch = motor.batchId() == null ? null : byId.get(motor.batchId());
                 motors.add(new Boxed(motor, batch == null ? "" : batch.name(), own, limit(motor, batch)));
             }
-            motors.sort(Comparator.comparing(b -> b.motor().name(), String.CASE_INSENSITIVE_ORDER));
+            motors.sort(Comparator.comparing(b -> counted(b.motor().name())));
             return new Box(batches, motors);
         });
+    }
+
+    /** A name whose numbers are of one length, so that they sort as numbers. */
+    private static String counted(String name) {
+        return NUMBER.matcher(name.toLowerCase(Locale.ROOT))
+                .replaceAll(number -> String.format(Locale.ROOT, "%12s", number.group()));
     }
 
     private static MotorLimits.@Nullable Band limit(Motor motor, @Nullable RubberBatch batch) {
@@ -81,12 +94,28 @@ public final class MotorDesk {
                 : MotorLimits.breakingTurnsBand(own, MotorLimits.PRIOR_SPREAD, loop, mass);
     }
 
-    /** Adds a batch. */
+    /** Adds a batch of which only the name is known. */
     public RubberBatch addBatch(String name) {
+        return addBatch(name, null, null, Map.of());
+    }
+
+    /**
+     * Adds a batch.
+     *
+     * @param widthM width of the strip as bought, m
+     * @param turnsConstant the batch's own, in^-1.5 g^0.5
+     */
+    public RubberBatch addBatch(
+            String name, @Nullable Double widthM, @Nullable Double turnsConstant, Map<String, String> asTyped) {
         return logbook.enter(
                 "batch " + name.strip(),
-                w -> w.insert(
-                        new RubberBatch(Logbook.newId(), named(name, "A batch"), null, null, null, null, Map.of())));
+                w -> w.insert(new RubberBatch(
+                        Logbook.newId(), named(name, "A batch"), null, widthM, turnsConstant, null, asTyped)));
+    }
+
+    /** Puts a batch right. */
+    public RubberBatch correct(RubberBatch batch) {
+        return logbook.enter("batch " + batch.name(), w -> w.update(batch));
     }
 
     /**
@@ -114,6 +143,51 @@ public final class MotorDesk {
     /** Puts a motor right. */
     public Motor correct(Motor motor) {
         return logbook.enter("motor " + motor.name(), w -> w.update(motor));
+    }
+
+    /**
+     * Adds a wind that was not flown, such as one for practice or the one in which the motor broke.
+     *
+     * @param end how it ended; a motor that broke is ready no more
+     */
+    public Wind addWind(WindForm form, WindEnd end) {
+        String motorId = form.motorId();
+        if (motorId == null) {
+            throw UserError.badInput("A wind needs its motor.");
+        }
+        return logbook.enter("wind " + end.word().replace('-', ' '), w -> {
+            Wind last = w.flights().lastWindOfMotor(motorId);
+            Wind wind = w.insert(new Wind(
+                    Logbook.newId(),
+                    motorId,
+                    null,
+                    last == null ? 1 : last.ordinal() + 1,
+                    clock.instant(),
+                    form.turnsWound(),
+                    form.turnsBackedOff(),
+                    form.maxTorqueNm(),
+                    form.launchTorqueNm(),
+                    form.winderRatio(),
+                    end,
+                    null,
+                    form.asTyped()));
+            if (end == WindEnd.BROKE) {
+                Motor m = w.get(Motor.class, motorId);
+                w.update(new Motor(
+                        m.id(),
+                        m.name(),
+                        m.batchId(),
+                        m.loopLengthM(),
+                        m.massKg(),
+                        m.cutFrom(),
+                        m.fraction(),
+                        m.madeOn(),
+                        WindEnd.BROKE.word(),
+                        m.notes(),
+                        m.asTyped()));
+            }
+            return wind;
+        });
     }
 
     /** Puts a wind right. */

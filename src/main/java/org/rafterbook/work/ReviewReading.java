@@ -222,6 +222,11 @@ final class ReviewReading {
 
     /** The model's history, oldest first. */
     List<ReviewRigging> history() {
+        return history(strip);
+    }
+
+    /** A model's history as told of its strip, oldest first. */
+    static List<ReviewRigging> history(List<Rigged> strip) {
         Map<String, List<TrimChange>> changes = Riggings.changes(strip);
         Set<String> seen = new HashSet<>();
         List<ReviewRigging> history = new ArrayList<>();

@@ -31,6 +31,11 @@ public record ScreenChoices(
         Name(String key) {
             this.key = key;
         }
+
+        /** The preference's own name. */
+        public String key() {
+            return key;
+        }
     }
 
     static ScreenChoices of(Book book) {

@@ -1,158 +1,218 @@
 package org.rafterbook.work;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.airframe.Airframe;
 import org.rafterbook.airframe.Model;
+import org.rafterbook.airframe.Rib;
+import org.rafterbook.airframe.Role;
+import org.rafterbook.airframe.Surface;
 import org.rafterbook.airframe.Version;
+import org.rafterbook.flight.AirReading;
 import org.rafterbook.flight.Flight;
+import org.rafterbook.flight.FlightEvent;
 import org.rafterbook.flight.Session;
 import org.rafterbook.flight.Venue;
 import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.logbook.Logbook;
-import org.rafterbook.review.OutcomeRule;
+import org.rafterbook.logbook.Reader;
+import org.rafterbook.power.Motor;
+import org.rafterbook.power.Wind;
+import org.rafterbook.power.WindEnd;
+import org.rafterbook.review.Outcome;
+import org.rafterbook.rules.ClassSheet;
 
 /** The season's memory, read-only: every model's flights, versions and sessions. */
 public final class SeasonDesk {
 
+    private static final int STEP = 50;
+
     private final Logbook logbook;
     private final Margins margins;
+    private final Riggings riggings;
 
-    SeasonDesk(Logbook logbook, Margins margins) {
+    SeasonDesk(Logbook logbook, Margins margins, Riggings riggings) {
         this.logbook = logbook;
         this.margins = margins;
+        this.riggings = riggings;
     }
 
-    /**
-     * One flight of the season.
-     *
-     * @param versionNumber counted from 1
-     * @param atLeast true where the time is only a lower bound
-     */
-    public record Flown(
-            String flightId,
-            LocalDate date,
-            String venue,
-            String model,
-            String version,
-            int versionNumber,
-            @Nullable Double durationS,
-            boolean atLeast,
-            @Nullable Double margin,
-            double partialFraction,
-            @Nullable String notes) {}
+    /** All that is needed to tell flights, as read at one moment. */
+    private record Read(
+            List<FlightLine> lines,
+            Map<String, List<FlightEvent>> events,
+            Map<String, Season.Visit> visits,
+            Map<String, Season.Flyer> models) {}
 
-    /**
-     * A model's season.
-     *
-     * @param bestS longest clean flight on a full motor, s; diary only
-     */
-    public record ModelSeason(
-            String model,
-            int flights,
-            int versions,
-            int sessions,
-            @Nullable Double bestS) {}
+    /** A margin depends on these three alone. */
+    private record MarginKey(String versionId, @Nullable String motorId, double fraction) {}
 
-    /** One visit to a venue. */
-    public record Evening(
-            LocalDate date,
-            String venue,
-            int flights,
-            @Nullable Double bestS,
-            int changes,
-            @Nullable String goal) {}
-
-    /** All of it, newest evening first, flights in flying order. */
-    public record Season(List<ModelSeason> models, List<Evening> evenings, List<Flown> flights) {}
-
+    /** Every flight there is. */
     public Season load() {
-        List<FlightLine> lines = logbook.read(r -> r.flights().all());
-        List<Flown> flown = lines.stream().map(this::flown).toList();
-        Map<String, List<Flown>> byModel = new LinkedHashMap<>();
-        flown.forEach(
-                f -> byModel.computeIfAbsent(f.model(), m -> new ArrayList<>()).add(f));
-        List<ModelSeason> models = new ArrayList<>();
-        byModel.forEach((model, flights) -> models.add(new ModelSeason(
-                model,
-                flights.size(),
-                (int) flights.stream().map(Flown::version).distinct().count(),
-                (int) flights.stream().map(f -> f.date() + f.venue()).distinct().count(),
-                best(flights))));
-        return new Season(models, evenings(lines, flown), flown);
+        return load(Progress.none());
     }
 
-    private Flown flown(FlightLine line) {
+    /** The same, telling how far it is. */
+    public Season load(Progress progress) {
+        Read read = logbook.read(this::read);
+        Map<String, ReviewRigging> turns = new HashMap<>();
+        read.models()
+                .keySet()
+                .forEach(model ->
+                        ReviewReading.history(riggings.strip(model)).forEach(rigging -> turns.put(rigging.id(), rigging)));
+        Map<MarginKey, @Nullable Double> known = new HashMap<>();
+        Map<String, Integer> standing = new HashMap<>();
+        List<Season.Flown> flown = new ArrayList<>();
+        for (FlightLine line : read.lines()) {
+            if (flown.size() % STEP == 0) {
+                progress.step(flown.size(), read.lines().size(), "flights");
+            }
+            flown.add(flown(line, read, turn(line, turns, standing), margin(line, known)));
+        }
+        return new Season(flown, read.visits(), read.models());
+    }
+
+    private Read read(Reader reader) {
+        List<FlightLine> lines = reader.flights().all();
+        Set<String> flights = new HashSet<>();
+        Map<String, Session> sessions = new HashMap<>();
+        Map<String, @Nullable Venue> venues = new HashMap<>();
+        Map<String, FlightLine> newest = new HashMap<>();
+        for (FlightLine line : lines) {
+            flights.add(line.flight().id());
+            sessions.put(line.session().id(), line.session());
+            venues.put(line.session().id(), line.venue());
+            if (line.model() != null) {
+                newest.put(line.model().id(), line);
+            }
+        }
+        Map<String, List<FlightEvent>> events = new HashMap<>();
+        for (FlightEvent event : reader.whereIn(FlightEvent.class, "flightId", flights)) {
+            events.computeIfAbsent(event.flightId(), f -> new ArrayList<>()).add(event);
+        }
+        Map<String, Season.Flyer> models = new HashMap<>();
+        newest.forEach(
+                (id, line) -> models.put(id, flyer(reader, Objects.requireNonNull(line.model()), line.version())));
+        return new Read(lines, events, visits(reader, sessions, venues), models);
+    }
+
+    private static Map<String, Season.Visit> visits(
+            Reader reader, Map<String, Session> sessions, Map<String, @Nullable Venue> venues) {
+        Map<String, Double> warmth = new HashMap<>();
+        for (AirReading air : reader.flights().airOf(sessions.keySet())) {
+            if (air.temperatureK() != null) {
+                warmth.putIfAbsent(air.sessionId(), air.temperatureK());
+            }
+        }
+        Map<String, Integer> broken = new HashMap<>();
+        for (Wind wind : reader.whereIn(Wind.class, "sessionId", sessions.keySet())) {
+            if (wind.end() == WindEnd.BROKE && wind.sessionId() != null) {
+                broken.merge(wind.sessionId(), 1, Integer::sum);
+            }
+        }
+        Map<String, Season.Visit> visits = new HashMap<>();
+        sessions.forEach((id, session) -> {
+            Venue venue = venues.get(id);
+            visits.put(
+                    id,
+                    new Season.Visit(
+                            session.localDate(),
+                            venue == null ? "" : venue.name(),
+                            venue == null
+                                    ? null
+                                    : venue.officialHeightM() == null ? venue.usableHeightM() : venue.officialHeightM(),
+                            warmth.get(id),
+                            session.goal(),
+                            broken.getOrDefault(id, 0)));
+        });
+        return visits;
+    }
+
+    private static Season.Flyer flyer(Reader reader, Model model, @Nullable Version version) {
+        Airframe geometry = version == null ? null : Geometry.of(version);
+        List<Season.Wing> wings = geometry == null
+                ? List.of()
+                : geometry.surfaces().stream()
+                        .filter(s -> s.role() == Role.WING)
+                        .sorted(Comparator.comparingDouble(Surface::riseM).reversed())
+                        .map(SeasonDesk::wing)
+                        .toList();
+        ClassSheet sheet = model.classSheetId() == null ? null : reader.find(ClassSheet.class, model.classSheetId());
+        return new Season.Flyer(model.name(), wings, sheet == null ? null : sheet.name());
+    }
+
+    private static Season.Wing wing(Surface surface) {
+        double right = surface.ribs().get(surface.ribs().size() - 1).outM();
+        List<Rib> left = surface.leftRibs();
+        double chord = surface.ribs().stream().mapToDouble(Rib::chordM).max().orElse(0);
+        return new Season.Wing(right + left.get(left.size() - 1).outM(), chord);
+    }
+
+    /** How the model was changed before this flight, null where it flies as its flight before. */
+    private static Season.@Nullable Turn turn(
+            FlightLine line, Map<String, ReviewRigging> turns, Map<String, Integer> standing) {
+        Model model = line.model();
+        Version version = line.version();
+        if (model == null || version == null) {
+            return null;
+        }
+        Integer before = standing.put(model.id(), version.number());
+        if (before != null && before == version.number()) {
+            return null;
+        }
+        ReviewRigging rigging =
+                line.rigging() == null ? null : turns.get(line.rigging().id());
+        return rigging == null
+                ? new Season.Turn(List.of(), false, false)
+                : new Season.Turn(before == null ? List.of() : rigging.changes(), rigging.back(), rigging.trial());
+    }
+
+    private @Nullable Double margin(FlightLine line, Map<MarginKey, @Nullable Double> known) {
+        Version version = line.version();
+        if (version == null) {
+            return null;
+        }
+        Motor motor = line.motor();
+        MarginKey key = new MarginKey(
+                version.id(), motor == null ? null : motor.id(), line.flight().partialFraction());
+        if (!known.containsKey(key)) {
+            MarginAnswer answer = margins.ofFlight(line);
+            known.put(key, answer == null ? null : answer.margin());
+        }
+        return known.get(key);
+    }
+
+    private static Season.Flown flown(FlightLine line, Read read, Season.@Nullable Turn turn, @Nullable Double margin) {
         Flight flight = line.flight();
         Model model = line.model();
         Version version = line.version();
         Venue venue = line.venue();
-        MarginAnswer margin = margins.ofFlight(line);
-        return new Flown(
+        Outcome outcome =
+                FlightReading.outcome(flight, read.events().getOrDefault(flight.id(), List.of()), false);
+        return new Season.Flown(
                 flight.id(),
+                line.session().id(),
                 line.session().localDate(),
                 venue == null ? "" : venue.name(),
+                model == null ? null : model.id(),
                 model == null ? "no model" : model.name(),
                 model == null || version == null ? "" : model.letter() + version.number(),
                 version == null ? 0 : version.number(),
+                turn,
                 flight.durationS(),
-                atLeast(flight),
-                margin == null ? null : margin.margin(),
+                outcome.kind() == Outcome.Kind.AT_LEAST,
+                outcome.kind() != Outcome.Kind.LEFT_OUT,
+                margin,
+                line.wind() == null ? null : line.wind().launchTorqueNm(),
+                line.motor() == null ? null : line.motor().id(),
                 flight.partialFraction(),
                 flight.notes());
-    }
-
-    /** Touched, mid-air and hung flights are lower bounds unless the flyer said the ending cost no time. */
-    static boolean atLeast(Flight flight) {
-        Double duration = flight.durationS();
-        return duration != null
-                && OutcomeRule.of(duration, flight.ending(), flight.cutShort())
-                                .outcome()
-                                .kind()
-                        == org.rafterbook.review.Outcome.Kind.AT_LEAST;
-    }
-
-    private static @Nullable Double best(List<Flown> flights) {
-        return flights.stream()
-                .filter(f -> !f.atLeast() && f.partialFraction() == 1 && f.durationS() != null)
-                .map(Flown::durationS)
-                .max(Double::compare)
-                .orElse(null);
-    }
-
-    private static List<Evening> evenings(List<FlightLine> lines, List<Flown> flown) {
-        Map<String, List<Integer>> bySession = new LinkedHashMap<>();
-        for (int i = 0; i < lines.size(); i++) {
-            bySession
-                    .computeIfAbsent(lines.get(i).session().id(), s -> new ArrayList<>())
-                    .add(i);
-        }
-        List<Evening> evenings = new ArrayList<>();
-        for (List<Integer> ofSession : bySession.values()) {
-            Session session = lines.get(ofSession.get(0)).session();
-            List<Flown> flights = ofSession.stream().map(flown::get).toList();
-            Map<String, String> standing = new HashMap<>();
-            int changes = 0;
-            for (int index : ofSession) {
-                Version now = lines.get(index).version();
-                if (now != null) {
-                    String before = standing.put(now.modelId(), now.id());
-                    changes += before == null || before.equals(now.id()) ? 0 : 1;
-                }
-            }
-            evenings.add(new Evening(
-                    session.localDate(),
-                    flights.get(0).venue(),
-                    flights.size(),
-                    best(flights),
-                    changes,
-                    session.goal()));
-        }
-        evenings.sort(java.util.Comparator.comparing(Evening::date).reversed());
-        return evenings;
     }
 }

@@ -17,6 +17,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
 import javafx.scene.text.Text;
@@ -251,6 +252,25 @@ class OpenWindowTest {
         try (Book book = Book.open(own(), Mode.READ_ONLY, Clock.systemDefaultZone())) {
             assertThat(book.preference("flyer")).isEqualTo("R. Aldous");
         }
+    }
+
+    @Test
+    void unitsCanBeChangedLaterAndThePlacesFollow() {
+        start();
+        key(KeyCode.SPACE, " ");
+        key(KeyCode.F3, "");
+        assertThat(shows("mm")).isTrue();
+        control(KeyCode.U, true);
+        assertThat(shows("Name, units, look")).isTrue();
+        ComboBox<?> units = (ComboBox<?>) scene().getRoot().lookup(".combo-box");
+        units.getSelectionModel().selectLast();
+        key(KeyCode.ESCAPE, "");
+        assertThat(shows("Motor box")).isTrue();
+        assertThat(texts(scene().getRoot())).contains("in").doesNotContain("mm");
+        stop();
+        start();
+        key(KeyCode.F3, "");
+        assertThat(texts(scene().getRoot())).as("remembered").contains("in");
     }
 
     // ---- One logbook after the other ----

@@ -17,10 +17,10 @@ class SeasonDeskTest {
     void theDemoSeasonIsRememberedWholeAndComesInOnce() {
         try (Book book = Book.open(folder.resolve("demo.rafterbook"), Mode.CREATE, Clock.systemUTC())) {
             ImportSummary first = DemoFiles.into(book);
-            SeasonDesk.Season season = book.season().load();
+            Season season = book.season().load();
             assertThat(season.flights()).hasSize(first.flights());
-            assertThat(season.models())
-                    .extracting(SeasonDesk.ModelSeason::model)
+            assertThat(season.byModel())
+                    .extracting(Season.ModelSeason::model)
                     .containsExactlyInAnyOrder("Teasel", "Marram", "Quire");
             assertThat(season.evenings()).hasSize(14);
             assertThat(season.evenings())

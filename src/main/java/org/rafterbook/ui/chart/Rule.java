@@ -34,6 +34,7 @@ public final class Rule extends Drawing {
     private double low;
     private double high = 1;
     private double leftSide = SIDE;
+    private double rightSide = SIDE;
     private String unit = "";
     private String remark = "";
     private boolean beside;
@@ -83,6 +84,12 @@ public final class Rule extends Drawing {
         return this;
     }
 
+    /** Room at the right behind the last graduation, in pixels of the design, so that a chart below can share the scale. */
+    public Rule rightSide(double design) {
+        rightSide = design;
+        return this;
+    }
+
     /** Shows the rule between two values with these layers over it. */
     public void show(double newLow, double newHigh, List<Layer> newLayers) {
         low = newLow;
@@ -106,8 +113,8 @@ public final class Rule extends Drawing {
     }
 
     private void rescale(double width, double size) {
-        double rightSide = (unit.isEmpty() || unitFirst ? SIDE : UNIT_SIDE) * size;
-        scale.set(new Scale(low, high, leftSide * size, Math.max(leftSide * size + 1, width - rightSide)));
+        double right = (unit.isEmpty() || unitFirst ? rightSide : UNIT_SIDE) * size;
+        scale.set(new Scale(low, high, leftSide * size, Math.max(leftSide * size + 1, width - right)));
     }
 
     @Override

@@ -36,7 +36,10 @@ public final class FittingFrame extends StackPane {
     protected void layoutChildren() {
         double now = em.em();
         // the window's height tells, so that what is folded does not unfold itself
-        double height = getScene() == null ? getHeight() : getScene().getHeight();
+        double height = getScene() == null ? 0 : getScene().getHeight();
+        if (height <= 0) {
+            height = getHeight(); // the window is not laid out yet
+        }
         if (now > 0 && (getWidth() != lastWidth || height != lastHeight || now != lastEm)) {
             lastWidth = getWidth();
             lastHeight = height;

@@ -1,6 +1,7 @@
 package org.rafterbook.ui.kit;
 
 import java.util.List;
+import javafx.geometry.HPos;
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
 
@@ -18,29 +19,37 @@ public final class FittingRow extends HBox {
 
     @Override
     protected double computePrefWidth(double height) {
+        return width(getManagedChildren()) + snappedLeftInset() + snappedRightInset();
+    }
+
+    private double width(List<Node> nodes) {
         double width = 0;
-        for (Node node : getChildren()) {
+        for (Node node : nodes) {
             width += node.prefWidth(-1) + getSpacing();
         }
-        return Math.max(0, width - getSpacing()) + snappedLeftInset() + snappedRightInset();
+        return Math.max(0, width - getSpacing());
     }
 
     @Override
     protected void layoutChildren() {
-        List<Node> nodes = List.copyOf(getChildren());
+        List<Node> nodes = List.copyOf(getManagedChildren());
         if (nodes.isEmpty()) {
             return;
         }
+        double room = getWidth() - snappedLeftInset() - snappedRightInset();
         Node last = nodes.get(nodes.size() - 1);
-        double room = getWidth() - snappedLeftInset() - snappedRightInset() - last.prefWidth(-1);
-        double x = snappedLeftInset();
-        boolean full = false;
-        for (Node node : nodes) {
-            double width = node.prefWidth(-1);
-            full |= node != last && x - snappedLeftInset() + width + getSpacing() > room + 0.5;
-            boolean shown = node == last || !full;
+        int fitting = nodes.size() - 1;
+        while (fitting > 0 && width(nodes.subList(0, fitting)) + getSpacing() + last.prefWidth(-1) > room + 0.5) {
+            fitting--;
+        }
+        double used = width(nodes.subList(0, fitting)) + (fitting > 0 ? getSpacing() : 0) + last.prefWidth(-1);
+        double x = snappedLeftInset() + (getAlignment().getHpos() == HPos.RIGHT ? Math.max(0, room - used) : 0);
+        for (int i = 0; i < nodes.size(); i++) {
+            Node node = nodes.get(i);
+            boolean shown = i < fitting || node == last;
             node.setVisible(shown);
             if (shown) {
+                double width = node.prefWidth(-1);
                 double height = node.prefHeight(width);
                 node.resizeRelocate(snapPositionX(x), snapPositionY((getHeight() - height) / 2), width, height);
                 x += width + getSpacing();

@@ -151,6 +151,14 @@ public final class ReviewModel {
         load();
     }
 
+    /** Reviews the model of this id from now on. */
+    void pick(String id) {
+        modelId = id;
+        if (subscription != null) {
+            load();
+        }
+    }
+
     void turnFullMotorsOnly() {
         fullMotorsOnly.set(!fullMotorsOnly.get());
         load();

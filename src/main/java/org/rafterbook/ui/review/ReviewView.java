@@ -233,6 +233,11 @@ public final class ReviewView implements Place {
                                 : "No flight that counts tells its " + now.name() + ".");
     }
 
+    /** Shows the model of this id. */
+    public void show(String modelId) {
+        model.pick(modelId);
+    }
+
     private void chooseModel() {
         menu.getItems().clear();
         for (Model one : model.modelsProperty().get()) {

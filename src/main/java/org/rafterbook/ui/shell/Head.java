@@ -9,6 +9,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.ui.kit.FittingRow;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Words;
 
@@ -18,18 +19,19 @@ final class Head extends HBox {
     private final Label title = Words.head("");
     private final Label subtitle = Words.aside("");
     private final HBox logbook = new HBox();
-    private final HBox figures = new HBox();
+    private final FittingRow figures = new FittingRow();
     private @Nullable ObservableList<Node> bound;
 
     Head() {
         getStyleClass().add("head-bar");
-        for (HBox side : new HBox[] {logbook, figures}) {
-            side.getStyleClass().add("figures");
-            side.setMinWidth(USE_PREF_SIZE);
-        }
+        logbook.getStyleClass().add("figures");
+        logbook.setMinWidth(USE_PREF_SIZE);
+        figures.getStyleClass().add("figures");
         title.setMinWidth(USE_PREF_SIZE);
         HBox names = Lay.baseline(12, title, subtitle);
-        names.setMinWidth(0);
+        // what stands beside the name gives way first, then the figures, never the name
+        names.minWidthProperty().bind(title.widthProperty());
+        names.prefWidthProperty().bind(title.widthProperty());
         names.setAlignment(Pos.BASELINE_LEFT);
         HBox.setHgrow(names, Priority.ALWAYS);
         setAlignment(Pos.CENTER_LEFT);

@@ -39,7 +39,7 @@ import org.rafterbook.ui.shell.Shell;
 import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.ImportDraft.Column;
-import org.rafterbook.work.SeasonDesk.Flown;
+import org.rafterbook.work.Season.Flown;
 
 /** A flyer's own table on its way in, by keyboard, into a real logbook. */
 @FxTest

@@ -1,0 +1,157 @@
+package org.rafterbook.ui.season;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.exchange.TextFiles;
+import org.rafterbook.ui.action.Errors;
+import org.rafterbook.ui.action.FxBackground;
+import org.rafterbook.ui.shell.Following;
+import org.rafterbook.ui.shell.Kept;
+import org.rafterbook.ui.shell.Tools;
+import org.rafterbook.units.DisplayUnits;
+import org.rafterbook.units.UserError;
+import org.rafterbook.work.Book;
+import org.rafterbook.work.ExportSummary;
+import org.rafterbook.work.ScreenChoices;
+import org.rafterbook.work.Season;
+import org.rafterbook.work.SeasonReport;
+
+/** The season without its controls: what was read, which season and which model are picked, report and export. */
+final class SeasonModel {
+
+    private static final Season NOTHING = new Season(List.of(), java.util.Map.of(), java.util.Map.of());
+
+    /** What was read: the season, and the flyer's name. */
+    private record Read(Season season, String flyer) {}
+
+    private final Book book;
+    private final FxBackground background;
+    private final FxBackground.Display progress;
+    private final Errors errors;
+    private final Kept kept;
+    private final Following following;
+    private final FxBackground.Slot slot = new FxBackground.Slot();
+    private final ReadOnlyObjectWrapper<Season> all = new ReadOnlyObjectWrapper<>(this, "all", NOTHING);
+    private final ReadOnlyObjectWrapper<Season> shown = new ReadOnlyObjectWrapper<>(this, "shown", NOTHING);
+    private final ObjectProperty<@Nullable String> picked = new SimpleObjectProperty<>(this, "picked");
+    private @Nullable Integer year;
+    private String flyer = "";
+
+    SeasonModel(Book book, Tools tools, FxBackground.Display progress) {
+        this.book = book;
+        this.background = tools.background();
+        this.errors = tools.errors();
+        this.kept = tools.kept();
+        this.progress = progress;
+        this.following = new Following(book, background, this::load);
+    }
+
+    /** Every flight there is. */
+    ReadOnlyObjectProperty<Season> allProperty() {
+        return all.getReadOnlyProperty();
+    }
+
+    /** The season on show. */
+    ReadOnlyObjectProperty<Season> shownProperty() {
+        return shown.getReadOnlyProperty();
+    }
+
+    /** Name of the picked model, null before one is. */
+    ObjectProperty<@Nullable String> pickedProperty() {
+        return picked;
+    }
+
+    /** The year in whose July the season on show begins. */
+    @Nullable
+    Integer year() {
+        return year;
+    }
+
+    String flyer() {
+        return flyer;
+    }
+
+    void attach() {
+        following.start();
+    }
+
+    void detach() {
+        slot.cancel();
+        following.stop();
+    }
+
+    private void load() {
+        background
+                .call(at -> {
+                    String name = book.preference(ScreenChoices.Name.FLYER.key());
+                    return new Read(book.season().load(at), name == null ? "" : name);
+                })
+                .in(slot)
+                .showing(progress)
+                .then(this::show);
+    }
+
+    private void show(Read read) {
+        flyer = read.flyer();
+        all.set(read.season());
+        List<Integer> years = read.season().years();
+        if (year == null || !years.contains(year)) {
+            year = years.isEmpty() ? null : years.get(0);
+        }
+        turnTo(year);
+    }
+
+    /** Shows the season that begins in July of this year. */
+    void turnTo(@Nullable Integer wanted) {
+        year = wanted;
+        shown.set(wanted == null ? NOTHING : all.get().of(wanted));
+    }
+
+    /** Writes the season's report as a page for print. */
+    void report(Path file, DisplayUnits units) {
+        Season season = shown.get();
+        String name = year == null ? "" : SeasonWords.season(year);
+        String by = flyer;
+        background
+                .call(at -> {
+                    TextFiles.write(file, new SeasonReport(season, name, by, units).html());
+                    return file;
+                })
+                .showing(progress)
+                .then(written -> kept.say("report written to " + written.getFileName()));
+    }
+
+    /**
+     * Writes everything as plain files into a folder.
+     *
+     * @param mayOverwrite asks whether files of the same names there may be replaced
+     */
+    void export(Path folder, BooleanSupplier mayOverwrite) {
+        background
+                .call(at -> book.exports().write(folder, false))
+                .showing(progress)
+                .otherwise(failure -> {
+                    boolean there = failure instanceof UserError error && error.kind() == UserError.Kind.BAD_INPUT;
+                    if (!there) {
+                        errors.show(failure);
+                    } else if (mayOverwrite.getAsBoolean()) {
+                        background
+                                .call(at -> book.exports().write(folder, true))
+                                .showing(progress)
+                                .then(this::tell);
+                    }
+                })
+                .then(this::tell);
+    }
+
+    private void tell(ExportSummary written) {
+        kept.say(written.flights() + " flights in " + written.files().size() + " files in "
+                + written.folder().getFileName());
+    }
+}
