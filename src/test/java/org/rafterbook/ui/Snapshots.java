@@ -38,6 +38,7 @@ public final class Snapshots {
         all.addAll(KitScreens.all());
         all.addAll(ReviewScreens.all());
         all.addAll(org.rafterbook.ui.hall.HallScreens.all());
+        all.addAll(org.rafterbook.ui.bench.BenchScreens.all());
         return all;
     }
 

@@ -41,7 +41,7 @@ public final class FoldingColumn extends Pane {
         return add(new Part(node, node, NEVER));
     }
 
-    /** Adds a part that never folds and takes what height is left. */
+    /** Adds a part that never folds and takes what height is left, or gives way where even folding does not suffice. */
     public FoldingColumn addGrowing(Node node) {
         add(node);
         parts.get(parts.size() - 1).grows = true;
@@ -133,7 +133,10 @@ public final class FoldingColumn extends Pane {
                 part.whole.setVisible(!isFolded);
                 part.folded.setVisible(isFolded);
             }
-            double high = shown.prefHeight(width) + (part.grows ? Math.max(0, spare) : 0);
+            double high = shown.prefHeight(width);
+            if (part.grows) {
+                high = Math.max(Math.min(high, shown.minHeight(width)), high + spare);
+            }
             shown.resizeRelocate(insets.getLeft(), snapPositionY(y), width, snapSizeY(high));
             y += high;
         }
