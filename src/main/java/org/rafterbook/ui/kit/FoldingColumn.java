@@ -41,7 +41,7 @@ public final class FoldingColumn extends Pane {
         return add(new Part(node, node, NEVER));
     }
 
-    /** Adds a part that never folds; it takes what height is left, and gives way where there is not enough. */
+    /** Adds a part that never folds and takes what height is left, or gives way where even folding does not suffice. */
     public FoldingColumn addGrowing(Node node) {
         add(node);
         parts.get(parts.size() - 1).grows = true;
@@ -139,7 +139,10 @@ public final class FoldingColumn extends Pane {
                 part.whole.setVisible(!isFolded);
                 part.folded.setVisible(isFolded);
             }
-            double high = Math.max(0, shown.prefHeight(width) + (part.grows ? spare : 0));
+            double high = shown.prefHeight(width);
+            if (part.grows) {
+                high = Math.max(Math.min(high, shown.minHeight(width)), high + spare);
+            }
             shown.resizeRelocate(insets.getLeft(), snapPositionY(y), width, snapSizeY(high));
             y += high;
         }
