@@ -9,8 +9,9 @@ import org.rafterbook.units.UserError;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.ModelReview;
 import org.rafterbook.work.Progress;
-import org.rafterbook.work.ReviewAnswerText;
 import org.rafterbook.work.ReviewDesk;
+import org.rafterbook.work.ReviewDocument;
+import org.rafterbook.work.ReviewText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -33,9 +34,9 @@ final class ReviewCommand implements Callable<Integer> {
         try (Book book = logbook.open(Mode.READ_ONLY)) {
             List<ModelReview> answers = answers(book, model);
             if (answer.json()) {
-                answer.document(ReviewAnswerText.document(answers));
+                answer.document(ReviewDocument.of(answers));
             } else {
-                answer.line(ReviewAnswerText.text(answers));
+                answer.line(ReviewText.of(answers));
             }
         }
         return 0;

@@ -8,7 +8,7 @@ import java.util.logging.Logger;
 import org.rafterbook.logbook.Mode;
 import org.rafterbook.ui.Window;
 import org.rafterbook.work.Book;
-import org.rafterbook.work.ReviewAnswerText;
+import org.rafterbook.work.ReviewText;
 import org.rafterbook.work.Shelf;
 
 /** Opens the window on the default logbook; without a display it prints the review as text. */
@@ -40,7 +40,7 @@ final class WindowStart {
         System.out.println(
                 own ? "Logbook " + file : "There is no logbook yet at " + file + "; this is the demo season.");
         try (Book book = own ? Book.open(file, Mode.READ_ONLY, Clock.systemDefaultZone()) : LogbookChoice.demo()) {
-            System.out.println(ReviewAnswerText.text(ReviewCommand.answers(book, null)));
+            System.out.println(ReviewText.of(ReviewCommand.answers(book, null)));
         }
         return 0;
     }

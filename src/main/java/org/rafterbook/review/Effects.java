@@ -68,19 +68,18 @@ public final class Effects {
         for (int k = 0; k < pairs.size(); k++) {
             changes.add(change(k, season));
         }
-        int judged = season == null ? 0 : season.judged();
         SeasonFigures figures = season == null ? null : season.figures();
         SeasonSentences sentences = new SeasonSentences(input, counted, season == null ? null : season.design());
         ReviewAnswer answer = new ReviewAnswer(
                 input.model(),
                 changes,
-                judged,
                 figures,
                 exact,
                 counted.size() - exact,
                 input.flights().size() - counted.size(),
                 (int) counted.stream().map(ReviewFlight::sessionId).distinct().count(),
-                sentences.of(figures, judged, pairs.size()));
+                new Claims(season == null ? 0 : season.judged()),
+                sentences.of(figures, pairs.size()));
         return new Judged(answer, season == null ? null : season.fit());
     }
 

@@ -21,6 +21,9 @@ import org.jspecify.annotations.Nullable;
  */
 public record HandlingSummary(int flights, Share recovered, Rate stalls, Rate steers) {
 
+    /** Points of margin that are usually taken together. */
+    public static final double MARGIN_STRETCH = 2;
+
     /** The summary of these flights. */
     public static HandlingSummary of(List<ReviewFlight> flights) {
         return new HandlingSummary(

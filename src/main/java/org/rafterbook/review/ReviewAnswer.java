@@ -8,23 +8,23 @@ import org.jspecify.annotations.Nullable;
  *
  * @param model the model's name
  * @param changes its changes, in the order in which they were first made
- * @param judged number of changes judged, those that moved together counted once
  * @param season scatter and trend; null where too little was flown, or before it is computed
  * @param flightsExact flights whose time counts as it is
  * @param flightsAtLeast flights that count as at least this long
  * @param flightsLeftOut flights that do not count
  * @param sessions sessions with flights that count
- * @param remarks what is said of the season as a whole, and what is needed next
+ * @param claims how many changes were judged
+ * @param remarks what else is said of the season as a whole, and what is needed next
  */
 public record ReviewAnswer(
         String model,
         List<ChangeEffect> changes,
-        int judged,
         @Nullable SeasonFigures season,
         int flightsExact,
         int flightsAtLeast,
         int flightsLeftOut,
         int sessions,
+        Claims claims,
         List<String> remarks) {
 
     public ReviewAnswer {

@@ -9,12 +9,6 @@ import org.jspecify.annotations.Nullable;
 /** Says in words what a season's flights tell as a whole, and what is needed where they tell too little. */
 final class SeasonSentences {
 
-    /** Chance that one change that did nothing is called very probably or stronger: .15 in a season of 7.8 changes. */
-    private static final double FALSE_VERY_PROBABLE = 1 - StrictMath.pow(1 - 0.15, 1 / 7.8);
-
-    /** The same for 'raised' or 'lowered': .06 in a season of 7.8 changes. */
-    private static final double FALSE_SURE = 1 - StrictMath.pow(1 - 0.06, 1 / 7.8);
-
     private static final double LARGEST_LEVEL_SCALE = 0.15;
     private static final double LARGEST_SCATTER = 0.12;
 
@@ -29,7 +23,7 @@ final class SeasonSentences {
         this.design = design;
     }
 
-    List<String> of(@Nullable SeasonFigures figures, int judged, int pairs) {
+    List<String> of(@Nullable SeasonFigures figures, int pairs) {
         flights();
         if (pairs == 0 && counted.size() > 1) {
             sentences.add("All flights were made at the same settings, so there is no change to judge. "
@@ -38,9 +32,6 @@ final class SeasonSentences {
         thinDays();
         if (figures != null) {
             scatter(figures);
-        }
-        if (judged > 0) {
-            judged(judged);
         }
         covariates();
         mixedValues();
@@ -104,17 +95,6 @@ final class SeasonSentences {
             sentences.add("Times scatter far more than this model expects, so its numbers do not fit these flights. "
                     + "Look for mistyped times and flights that were something else.");
         }
-    }
-
-    private void judged(int judged) {
-        sentences.add((judged == 1 ? "1 change was judged." : judged + " changes were judged.")
-                + " If none of them had any effect, a season like this would still show a \u201cvery probably\u201d or "
-                + "stronger about once in " + onceIn(FALSE_VERY_PROBABLE, judged) + " seasons, a \u201craised\u201d or "
-                + "\u201clowered\u201d about once in " + onceIn(FALSE_SURE, judged) + ".");
-    }
-
-    private static long onceIn(double chance, int changes) {
-        return Math.max(2, Math.round(1 / (1 - StrictMath.pow(1 - chance, changes))));
     }
 
     private void covariates() {

@@ -22,6 +22,7 @@ import org.rafterbook.airframe.Weighing;
 import org.rafterbook.flight.Recovered;
 import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.logbook.Logbook;
+import org.rafterbook.review.Share;
 import org.rafterbook.rules.ClassFinding;
 import org.rafterbook.rules.ClassSheet;
 import org.rafterbook.stability.Weights;
@@ -88,7 +89,7 @@ public final class BenchDesk {
     }
 
     /** One occasion of the strip: how the model was rigged, what changed, how many flights were flown and how they went. */
-    public record Occasion(Rigged rigged, List<TrimChange> changes, int flights, UpsetCount upsets, boolean isReturn) {}
+    public record Occasion(Rigged rigged, List<TrimChange> changes, int flights, Share upsets, boolean isReturn) {}
 
     /** A version that never flew, and how it differs from what the model is rigged as. */
     public record Sketch(Rigged rigged, List<TrimChange> changes) {}
@@ -225,14 +226,14 @@ public final class BenchDesk {
         return occasions;
     }
 
-    private static UpsetCount upsets(List<FlightLine> flights) {
+    private static Share upsets(List<FlightLine> flights) {
         int recovered = 0;
         int upset = 0;
         for (FlightLine line : flights) {
             recovered += line.flight().recovered() == Recovered.YES ? 1 : 0;
             upset += line.flight().recovered() == Recovered.YES || line.flight().recovered() == Recovered.NO ? 1 : 0;
         }
-        return new UpsetCount(recovered, upset);
+        return Share.of(recovered, upset);
     }
 
     /** The flights of a version in flying order. */

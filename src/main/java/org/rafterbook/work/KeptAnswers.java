@@ -62,13 +62,21 @@ final class KeptAnswers<T> {
      */
     T of(Object input, Supplier<T> compute) {
         String digest = VersionDigest.sha256(write(input));
-        Optional<T> kept = logbook.read(r -> Optional.ofNullable(r.computed(kind, digest, edition)))
-                .flatMap(this::read);
-        return kept.orElseGet(() -> {
+        return byDigest(digest).orElseGet(() -> {
             T answer = compute.get();
             logbook.keepComputed(kind, digest, edition, write(answer));
             return answer;
         });
+    }
+
+    /** The answer to an input where it is kept. */
+    Optional<T> find(Object input) {
+        return byDigest(VersionDigest.sha256(write(input)));
+    }
+
+    private Optional<T> byDigest(String digest) {
+        return logbook.read(r -> Optional.ofNullable(r.computed(kind, digest, edition)))
+                .flatMap(this::read);
     }
 
     private static String write(Object value) {

@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Model;
 import org.rafterbook.review.Answer;
+import org.rafterbook.review.Claims;
 import org.rafterbook.review.ReviewInput;
 import org.rafterbook.review.SeasonFigures;
 import org.rafterbook.review.SeasonPlans;
@@ -19,10 +20,13 @@ import org.rafterbook.review.SeasonPlans;
  * @param riggings the model's history, oldest first
  * @param changes one for each pair of values changed directly into each other, in the order of the first change
  * @param season scatter and trend; null where too little was flown, or before it is computed
- * @param remarks what is said of the season as a whole, and what is needed next
+ * @param claims how many changes were judged
+ * @param remarks what else is said of the season as a whole, and what is needed next
  * @param trials the model's trials, oldest first
  * @param plans curves, trials worth flying and what to go back to; null before they are computed
+ * @param back versions to go back to, empty before they are computed
  * @param ceiling the chance to touch what is in the way where the model flew last; null before it is computed
+ * @param columns names of the settings as the columns of a table of flights have them, by the setting's key
  * @param lateFlags true where flights flagged after their time was known, or nobody knows when, are left out too
  */
 public record ModelReview(
@@ -32,10 +36,13 @@ public record ModelReview(
         List<ReviewRigging> riggings,
         List<ReviewChange> changes,
         @Nullable SeasonFigures season,
+        Claims claims,
         List<String> remarks,
         List<ReviewTrial> trials,
         @Nullable SeasonPlans plans,
+        List<GoBack> back,
         @Nullable Answer<TouchRisk> ceiling,
+        Map<String, String> columns,
         boolean lateFlags) {
 
     public ModelReview {
@@ -44,6 +51,8 @@ public record ModelReview(
         changes = List.copyOf(changes);
         remarks = List.copyOf(remarks);
         trials = List.copyOf(trials);
+        back = List.copyOf(back);
+        columns = Map.copyOf(columns);
     }
 
     /** False where only what can be told at once is here yet. */
@@ -82,6 +91,11 @@ public record ModelReview(
         return points.stream().filter(p -> !p.waiting() && !p.flight().counts()).toList();
     }
 
+    /** Flights set aside because they flew on a partial motor. */
+    public int setAside() {
+        return (int) points.stream().filter(p -> p.counts() && !enters(p)).count();
+    }
+
     /** Flights the flyer flagged, left out or not. */
     public List<ReviewPoint> flagged() {
         return points.stream().filter(p -> p.flag() != null).toList();
@@ -91,6 +105,16 @@ public record ModelReview(
     public boolean enters(ReviewPoint point) {
         return point.counts()
                 && !(input.fullMotorsOnly() && point.flight().motor().isPartial());
+    }
+
+    /** The model's usual time, s: the geometric mean of its clean flights on full motors; NaN where there is none. */
+    public double usualTimeS() {
+        return Math.exp(points.stream()
+                .filter(p ->
+                        enters(p) && p.flight().isExact() && !p.flight().motor().isPartial())
+                .mapToDouble(p -> Math.log(p.flight().fullDurationS()))
+                .average()
+                .orElse(Double.NaN));
     }
 
     /** The flight of this id. */

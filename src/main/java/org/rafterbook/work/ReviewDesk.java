@@ -5,22 +5,24 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Model;
+import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.flight.Trial;
 import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.logbook.Logbook;
 import org.rafterbook.logbook.Subscription;
 import org.rafterbook.review.Answer;
+import org.rafterbook.review.BackChoice;
 import org.rafterbook.review.Ceiling;
 import org.rafterbook.review.CeilingModel;
 import org.rafterbook.review.Effects;
-import org.rafterbook.review.Level;
 import org.rafterbook.review.PlanWishes;
 import org.rafterbook.review.ReviewInput;
 import org.rafterbook.review.SeasonPlans;
@@ -32,6 +34,10 @@ import org.rafterbook.review.TrialStatement;
 public final class ReviewDesk {
 
     private static final String LATE_FLAGS = "review.late flags ";
+    private static final String CHANCE = "ceiling.chance";
+    private static final Answer<TouchRisk> NO_HEIGHT = Answer.cannotTell(
+            "What is in the way where the model flew last has no known height: give the venue a mark that costs time, in"
+                    + " the Hall under venue and air.");
 
     private final Book book;
     private final Logbook logbook;
@@ -79,6 +85,35 @@ public final class ReviewDesk {
         return book.trials();
     }
 
+    /** The model stands at this version from now on. */
+    public Rigged backTo(String versionId, String name) {
+        return riggings.backTo(versionId, "back to " + name, null);
+    }
+
+    /** The settings of a model and where they stand, in the order they are listed. */
+    public List<SettingNow> settingsNow(String modelId) {
+        Rigged now = riggings.now(modelId);
+        return now.settings().stream()
+                .map(def -> {
+                    Setting value = now.values().get(def.id());
+                    return new SettingNow(
+                            def,
+                            value == null ? "" : ReviewLevels.level(def, value).label());
+                })
+                .toList();
+    }
+
+    /** The chance of touching that the flyer takes from now on, 0 to 1. */
+    public double takeChance(double chance) {
+        book.prefer(CHANCE, String.valueOf(chance));
+        return chance;
+    }
+
+    double chance() {
+        String kept = book.preference(CHANCE);
+        return kept == null ? TouchRisk.USUAL : Double.parseDouble(kept);
+    }
+
     /** Whether flags set after a flight's time was known, or nobody knows when, leave it out too. */
     public void countLateFlags(String modelId, boolean leaveOut) {
         book.prefer(LATE_FLAGS + modelId, String.valueOf(leaveOut));
@@ -110,6 +145,15 @@ public final class ReviewDesk {
         return answer(reading, input, Effects.atOnce(input), null, null);
     }
 
+    /** The review as it was kept from these very flights, empty where it is still to be computed. */
+    public Optional<ModelReview> kept(String modelId, boolean fullMotorsOnly) {
+        ReviewReading reading = read(modelId);
+        ReviewInput input = reading.input(fullMotorsOnly);
+        return seasons.find(digested(input, wishes(reading)))
+                .flatMap(season -> ceilingKept(reading, input)
+                        .map(ceiling -> answer(reading, input, season.effects(), season.plans(), ceiling)));
+    }
+
     ReviewReading read(String modelId) {
         List<Rigged> strip = riggings.strip(modelId);
         boolean late = lateFlags(modelId);
@@ -118,14 +162,17 @@ public final class ReviewDesk {
 
     private SeasonPlans.WithEffects season(ReviewReading reading, ReviewInput input, Progress progress) {
         PlanWishes wishes = wishes(reading);
-        List<Object> all = List.of(
+        return seasons.of(digested(input, wishes), () -> SeasonPlans.of(input, wishes, percent(progress)));
+    }
+
+    private static Object digested(ReviewInput input, PlanWishes wishes) {
+        return List.of(
                 input,
                 new TreeMap<>(wishes.now()),
                 wishes.markedGood().stream().map(TreeMap::new).toList(),
                 wishes.margin(),
                 List.copyOf(new TreeSet<>(wishes.marginMovers())),
                 wishes.differencePercent());
-        return seasons.of(all, () -> SeasonPlans.of(input, wishes, percent(progress)));
     }
 
     private static org.rafterbook.review.Progress percent(Progress progress) {
@@ -136,17 +183,15 @@ public final class ReviewDesk {
     }
 
     private PlanWishes wishes(ReviewReading reading) {
-        List<Rigged> strip = reading.strip();
-        Rigged now = strip.get(strip.size() - 1);
         List<Rigged> good = new ArrayList<>(reading.versions().stream()
                 .filter(v -> v.version().markedGood())
                 .toList());
         good.sort(Comparator.comparingInt((Rigged v) -> v.version().number()).reversed());
         Set<String> movers = MarginMovers.of(reading.versions(), margins, reading.lastMotor());
         return new PlanWishes(
-                ReviewLevels.of(now),
+                reading.now(),
                 good.stream().map(ReviewLevels::of).toList(),
-                ReviewLevels.margin(now.model()),
+                ReviewLevels.margin(reading.strip().get(0).model()),
                 movers,
                 PlanWishes.USUAL_DIFFERENCE_PERCENT);
     }
@@ -154,16 +199,29 @@ public final class ReviewDesk {
     private Answer<TouchRisk> ceiling(ReviewReading reading, ReviewInput input, Progress progress) {
         HeightMark limit = reading.limit();
         if (limit == null) {
-            return Answer.cannotTell("What is in the way where the model flew last has no known height: give the venue"
-                    + " a mark that costs time, in the Hall under venue and air.");
+            return NO_HEIGHT;
         }
-        Map<String, Level> now =
-                ReviewLevels.of(reading.strip().get(reading.strip().size() - 1));
-        Answer<Ceiling> kept = ceilings.of(
-                List.of(input.flights(), new TreeMap<>(now), limit.heightM()),
-                () -> CeilingModel.of(input.flights(), now, percent(progress))
-                        .then(model -> Answer.known(Ceiling.of(model, limit.heightM()))));
-        return kept.then(ceiling -> Answer.known(new TouchRisk(limit, ceiling)));
+        return risk(
+                limit,
+                ceilings.of(
+                        digested(reading, input, limit),
+                        () -> CeilingModel.of(input.flights(), reading.now(), percent(progress))
+                                .then(model -> Answer.known(Ceiling.of(model, limit.heightM())))));
+    }
+
+    private Optional<Answer<TouchRisk>> ceilingKept(ReviewReading reading, ReviewInput input) {
+        HeightMark limit = reading.limit();
+        return limit == null
+                ? Optional.of(NO_HEIGHT)
+                : ceilings.find(digested(reading, input, limit)).map(kept -> risk(limit, kept));
+    }
+
+    private static Object digested(ReviewReading reading, ReviewInput input, HeightMark limit) {
+        return List.of(input.flights(), new TreeMap<>(reading.now()), limit.heightM());
+    }
+
+    private Answer<TouchRisk> risk(HeightMark limit, Answer<Ceiling> answer) {
+        return answer.then(ceiling -> Answer.known(new TouchRisk(limit, ceiling, chance())));
     }
 
     private ModelReview answer(
@@ -180,11 +238,26 @@ public final class ReviewDesk {
                 reading.history(),
                 new ReviewChanges(reading.strip(), input).of(judged),
                 judged.season(),
+                judged.claims(),
                 judged.remarks(),
                 trials(reading, input, judged),
                 plans,
+                plans == null ? List.of() : back(reading, plans),
                 ceiling,
+                reading.strip().get(0).settings().stream()
+                        .collect(Collectors.toMap(SettingDef::id, ExportFlights::name)),
                 lateFlags(model.id()));
+    }
+
+    private static List<GoBack> back(ReviewReading reading, SeasonPlans plans) {
+        List<GoBack> back = new ArrayList<>();
+        for (BackChoice choice : plans.back()) {
+            reading.versions().stream()
+                    .filter(v -> ReviewLevels.of(v).equals(choice.settings()))
+                    .reduce((one, later) -> later)
+                    .ifPresent(v -> back.add(new GoBack(v.version(), v.name(), choice.reasons(), choice.against())));
+        }
+        return back;
     }
 
     private static List<ReviewTrial> trials(

@@ -78,6 +78,11 @@ final class ReviewReading {
         return strip;
     }
 
+    /** What the settings stand at now, keyed by setting. */
+    Map<String, Level> now() {
+        return ReviewLevels.of(strip.get(strip.size() - 1));
+    }
+
     /** Every flight in flying order. */
     List<ReviewPoint> points() {
         return points;

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.review.Estimate;
 import org.rafterbook.review.Level;
+import org.rafterbook.review.SeasonFigures;
 import org.rafterbook.units.QuantityFormat;
 
 /** What a review says, in sentences; the same on screens and on the command line. */
@@ -81,20 +83,20 @@ public final class ReviewWords {
         if (answer.waiting() > 0) {
             sentences.add(count(answer.waiting(), "flight") + " of the open trial enter when it is judged.");
         }
-        long noTurns = answer.points().stream()
-                .filter(p -> answer.enters(p) && p.flight().motor().turnsUsed() == null)
-                .count();
-        if (noTurns > 0) {
+        SeasonFigures season = answer.season();
+        if (season != null) {
             sentences.add(
-                    noTurns == answer.counted()
-                            ? "No turns were logged: more turns cannot be told from better trim."
-                            : noTurns + " without turns: the day's mean stands in.");
+                    "Every effect is what is left with turns, air density, order in the session, the season's trend"
+                            + " and the motor held equal.");
+            Estimate turns = season.turnsSlope();
+            if (turns != null) {
+                sentences.add("One per cent more turns gave about " + QuantityFormat.rounded(turns.mean(), 1)
+                        + " % more time (90 % interval " + QuantityFormat.rounded(turns.low(), 1) + " to "
+                        + QuantityFormat.rounded(turns.high(), 1) + ").");
+            }
         }
-        long assumed = answer.points().stream()
-                .filter(p -> answer.enters(p) && p.flight().humidityAssumed())
-                .count();
-        if (assumed > 0) {
-            sentences.add(assumed + " with humidity taken as 50 %.");
+        if (answer.claims().judged() > 0) {
+            sentences.add(answer.claims().sentence());
         }
         sentences.addAll(answer.remarks());
         return sentences;

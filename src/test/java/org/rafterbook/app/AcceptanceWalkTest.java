@@ -369,7 +369,8 @@ class AcceptanceWalkTest {
         assertThat(model.get("trim_changes").asInt()).isEqualTo(3);
         JsonNode change = review.get("changes").get(0);
         assertThat(review.get("changes")).hasSize(1);
-        assertThat(change.get("setting").asText()).isEqualTo("Lower position");
+        assertThat(change.get("setting").asText()).isEqualTo("lower.edge_aft_mm");
+        assertThat(change.get("label").asText()).isEqualTo("Lower position");
         assertThat(change.get("same_day_flights_from").asInt()).isEqualTo(3);
         assertThat(change.get("same_day_flights_to").asInt())
                 .as("the touched one is no measured time")
@@ -386,7 +387,8 @@ class AcceptanceWalkTest {
                     .sees("Quire, 8 flights")
                     .sees("8 flights, 1 of them \"at least\"")
                     .sees(compared);
-            window.sees("8 flights on 2 versions, 4 riggings, 3 changes.");
+            window.press(KeyCode.R).sees("8 flights on 2 versions, 4 riggings, 3 changes.");
+            window.press(KeyCode.ESCAPE);
             window.hears("8 flights: time against stability margin").hears("History of 8 flights");
             List<JsonNode> flown = flights("--model", "Quire");
             window.press(KeyCode.H, KeyCode.HOME);

@@ -80,8 +80,8 @@ class EffectsTest {
 
     @Test
     void changesThatMovedTogetherAreJudgedOnce() {
-        assertThat(answer.judged()).isEqualTo(4);
-        assertThat(answer.remarks()).anyMatch(s -> s.startsWith("4 changes were judged."));
+        assertThat(answer.claims().judged()).isEqualTo(4);
+        assertThat(answer.claims().sentence()).startsWith("4 changes were judged.");
     }
 
     @Test

@@ -3,6 +3,8 @@ package org.rafterbook.ui;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -12,19 +14,26 @@ import java.util.function.Supplier;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
+import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.flight.CutShort;
 import org.rafterbook.flight.Ending;
 import org.rafterbook.flight.Recovered;
+import org.rafterbook.logbook.Mode;
 import org.rafterbook.ui.review.ReviewView;
 import org.rafterbook.ui.shell.Place;
 import org.rafterbook.ui.shell.PlaceId;
 import org.rafterbook.ui.shell.Shell;
 import org.rafterbook.ui.shell.Tools;
+import org.rafterbook.work.Book;
+import org.rafterbook.work.DemoFiles;
 import org.rafterbook.work.MarginPercent;
+import org.rafterbook.work.Progress;
 import org.rafterbook.work.ReviewDesk;
 import org.rafterbook.work.ReviewEvenings;
+import org.rafterbook.work.Rigged;
+import org.rafterbook.work.Trials;
 
 /** Pictures of Review: a season, one evening, flights without a change, no flights, settings moved together. */
 public final class ReviewScreens {
@@ -47,7 +56,75 @@ public final class ReviewScreens {
                 screen("review-evening", ReviewScreens::evening, scene -> {}),
                 screen("review-thin", evenings -> evenings.fly(512), scene -> {}),
                 screen("review-empty", evenings -> {}, scene -> {}),
-                screen("review-together", ReviewScreens::together, scene -> {}));
+                screen("review-together", ReviewScreens::together, scene -> {}),
+                screen("review-trial-open", e -> trial(e, 3, false), press(KeyCode.Y)),
+                screen("review-trial-judged", e -> trial(e, 6, true), press(KeyCode.Y)),
+                screen("review-own-trial", ReviewScreens::evening, press(KeyCode.O)),
+                demo("review-demo", scene -> {}),
+                demo("review-demo-setting", scene -> model(scene)),
+                demo("review-demo-handling", press(KeyCode.G)),
+                demo("review-demo-basis", press(KeyCode.R)),
+                demo("review-demo-back", press(KeyCode.B)),
+                demo("review-demo-charts", press(KeyCode.K)));
+    }
+
+    private static Screen.After press(KeyCode key) {
+        return scene -> Fx.key(scene, key, key.getName().toLowerCase(java.util.Locale.ROOT));
+    }
+
+    /** Against another axis than the margin. */
+    private static void model(Scene scene) {
+        if (scene.getRoot().lookup(".choice-field .combo-box") instanceof javafx.scene.control.ComboBox<?> box) {
+            box.getSelectionModel().select(1);
+        }
+    }
+
+    private static Screen demo(String name, Screen.After after) {
+        return new Screen(name, tools -> ReviewScreens.demo(tools), after);
+    }
+
+    private static @Nullable Path demoFile;
+
+    /** The demo season in a window on Review; it is imported once and copied. */
+    private static Parent demo(Tools tools) {
+        try {
+            if (demoFile == null) {
+                demoFile = Files.createTempDirectory("review").resolve("demo.rafterbook");
+                try (Book book = Book.open(demoFile, Mode.CREATE, Clock.systemDefaultZone())) {
+                    DemoFiles.into(book);
+                    ReviewDesk desk = book.review();
+                    desk.models().forEach(m -> desk.review(m.id(), true, Progress.none()));
+                }
+            }
+            Path copy = Files.createTempDirectory("review").resolve("demo.rafterbook");
+            Files.copy(demoFile, copy);
+            Book book = Book.open(copy, Mode.EXISTING, Clock.systemDefaultZone());
+            ReviewDesk desk = book.review();
+            ReviewView view = new ReviewView(desk, tools);
+            Shell shell = shell(tools, view);
+            view.pick("Teasel");
+            return shell;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** An evening, then a trial of its two values of which so many flights are flown. */
+    private static void trial(ReviewEvenings evenings, int flown, boolean judged) {
+        evening(evenings);
+        String model = evenings.model().id();
+        SettingDef wing = evenings.book().riggings().now(model).settings().get(0);
+        Trials trials = evenings.book().trials();
+        evenings.evening("2026-01-27");
+        trials.open(model, wing.id(), Setting.of(0.149), Setting.of(0.146), 3);
+        for (int i = 0; i < flown; i++) {
+            Rigged set = trials.setNext(model);
+            Double at = set.values().get(wing.id()).number();
+            evenings.fly(at != null && at > 0.148 ? 502 + 3 * i : 541 + 4 * i);
+        }
+        if (judged) {
+            trials.judge(model, null);
+        }
     }
 
     private static void pick(Scene scene) {
@@ -88,7 +165,10 @@ public final class ReviewScreens {
                     .map(x -> 5.2 + (x - 0.140) * 700)
                     .orElse(null);
         };
-        ReviewView view = new ReviewView(new ReviewDesk(evenings.book(), margins), tools);
+        return shell(tools, new ReviewView(new ReviewDesk(evenings.book(), margins), tools));
+    }
+
+    private static Shell shell(Tools tools, ReviewView view) {
         Map<PlaceId, Supplier<? extends Place>> makers = new EnumMap<>(PlaceId.class);
         for (PlaceId id : PlaceId.values()) {
             makers.put(id, () -> view);

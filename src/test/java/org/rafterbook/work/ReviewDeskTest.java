@@ -347,7 +347,7 @@ class ReviewDeskTest {
     void theDocumentHoldsTheAnswerWithItsKeys() {
         evening();
         ModelReview answer = review();
-        Map<String, ?> document = ReviewAnswerText.document(List.of(answer));
+        Map<String, ?> document = ReviewDocument.of(List.of(answer));
         Map<?, ?> change = (Map<?, ?>) ((List<?>) Objects.requireNonNull(document.get("changes"))).get(0);
         assertThat(change.get("model")).isEqualTo("Teasel");
         assertThat(change.get("setting")).isEqualTo("wing edge");
@@ -365,13 +365,55 @@ class ReviewDeskTest {
     }
 
     @Test
+    void theDocumentHoldsCurvesProposalsHandlingAndWhatIsInTheWay() {
+        evening();
+        evenings.trim(wing, 0.143);
+        evenings.fly(530);
+        evenings.fly(535);
+        ModelReview answer = review();
+        Map<?, ?> model = (Map<?, ?>) ((List<?>) Objects.requireNonNull(
+                        ReviewDocument.of(List.of(answer)).get("models")))
+                .get(0);
+        List<?> curves = (List<?>) Objects.requireNonNull(model.get("curves"));
+        assertThat(((Map<?, ?>) curves.get(0)).get("missing"))
+                .isEqualTo("Only 5 % was flown for stability margin. A curve needs three values: fly two more.");
+        Map<?, ?> along = (Map<?, ?>) curves.get(1);
+        assertThat(along.get("of")).isEqualTo("wing edge");
+        assertThat(along.get("flights")).isEqualTo(10);
+        assertThat(along.get("flown_low")).isEqualTo(143.0);
+        assertThat((List<?>) along.get("curve")).isNotEmpty();
+        assertThat((List<?>) model.get("proposals")).isNotEmpty();
+        assertThat(((Map<?, ?>) model.get("touching")).get("missing")).isNotNull();
+        Map<?, ?> first = (Map<?, ?>) ((List<?>) model.get("handling")).get(0);
+        assertThat(first.get("of")).isEqualTo("margin");
+        assertThat(first.get("upsets")).isEqualTo(2);
+        assertThat(first.get("upsets_recovered")).isEqualTo(1);
+    }
+
+    @Test
+    void aSettingTiedToTheSheetIsNamedAsItsColumn() {
+        SettingDef tied = evenings.book()
+                .riggings()
+                .addSetting(evenings.model().id(), "Tail incidence", "ANGLE", "°", null, null, "tail.incidence_deg");
+        evenings.trim(Map.of(tied.id(), Setting.of(0.0)), null);
+        evenings.fly(500);
+        evenings.trim(tied, Math.toRadians(-0.5));
+        evenings.fly(520);
+        List<?> changes = (List<?>)
+                Objects.requireNonNull(ReviewDocument.of(List.of(review())).get("changes"));
+        assertThat(((Map<?, ?>) changes.get(0)).get("setting")).isEqualTo("tail.incidence_deg");
+        assertThat(((Map<?, ?>) changes.get(0)).get("label")).isEqualTo("Tail incidence");
+        assertThat(((Map<?, ?>) changes.get(0)).get("to")).isEqualTo(-0.5);
+    }
+
+    @Test
     void theTextSaysTheVerdictAndWhatItRestsOn() {
         evening();
-        assertThat(ReviewAnswerText.text(List.of(review())))
+        assertThat(ReviewText.of(List.of(review())))
                 .contains("4 flights and 3 on 1 day")
                 .contains("+8 % (90 % interval +7 to +10 %)")
                 .contains("8 flights on 2 versions, 4 riggings, 3 changes");
-        assertThat(ReviewAnswerText.text(List.of())).contains("No flights yet");
+        assertThat(ReviewText.of(List.of())).contains("No flights yet");
     }
 
     @Test

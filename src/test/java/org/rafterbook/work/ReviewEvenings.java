@@ -180,6 +180,18 @@ public final class ReviewEvenings implements AutoCloseable {
         });
     }
 
+    /** A flight of which nothing but the time is known. */
+    public Flight flyWithoutWind(double seconds) {
+        Flight flight = fly(seconds);
+        return book.logbook()
+                .enter(
+                        "no wind",
+                        w -> w.update(FlightDraft.of(flight)
+                                .windId(null)
+                                .turnsLeft(null)
+                                .done()));
+    }
+
     /** Today's evening is in a hall with lamps at this height. */
     public void venue(double lampsM) {
         book.logbook().enter("venue", w -> {

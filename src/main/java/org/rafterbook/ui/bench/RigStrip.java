@@ -102,9 +102,9 @@ final class RigStrip {
     }
 
     private static String handling(BenchDesk.Occasion occasion) {
-        int upset = occasion.upsets().upset();
+        int upset = occasion.upsets().of();
         if (upset > 0) {
-            return occasion.upsets().words() + (upset == 1 ? " upset" : " upsets") + " recovered";
+            return occasion.upsets().counts() + (upset == 1 ? " upset" : " upsets") + " recovered";
         }
         return occasion.flights() > 0 ? "no upset" : "not flown yet";
     }

@@ -65,9 +65,10 @@ public final class Chart<K> extends Drawing implements TakesArrows {
     }
 
     private static final double REACH_PX = 9;
+    private static final double LEAST_SCALE = 0.4;
     private static final double STRIP_EM = 178 / 12.5;
 
-    private final String says;
+    private String says;
     private final ReadOnlyObjectWrapper<@Nullable K> picked = new ReadOnlyObjectWrapper<>(this, "picked");
     private @Nullable Content<K> content;
     private boolean strip;
@@ -99,6 +100,13 @@ public final class Chart<K> extends Drawing implements TakesArrows {
         });
         addEventHandler(KeyEvent.KEY_PRESSED, this::key);
         focusedProperty().subscribe(focused -> repaint());
+    }
+
+    /** Says from now on, for those who do not see it, that the chart shows this. */
+    public Chart<K> says(String words) {
+        says = words;
+        setAccessibleText(words);
+        return this;
     }
 
     /** Room for the words of trim changes above the plot, as on the history strip; the ground is raised. */
@@ -226,11 +234,18 @@ public final class Chart<K> extends Drawing implements TakesArrows {
     private void place(Frame frame) {
         List<FlightMark<K>> shown = content == null ? List.of() : Decimation.thin(content.marks(), frame.x());
         double[] aside = Spread.offsets(shown);
+        // a strip has one flight a unit: where they lie close they get smaller instead of covering each other
+        double scale = strip
+                ? Math.max(
+                        LEAST_SCALE,
+                        Math.min(1, frame.x().pxPerUnit() / frame.pen().px(10)))
+                : 1;
         List<PlacedMark<K>> now = new ArrayList<>();
         for (int i = 0; i < shown.size(); i++) {
             FlightMark<K> mark = shown.get(i);
             if (frame.x().holds(mark.x()) && frame.y().holds(mark.y())) {
-                now.add(new PlacedMark<>(mark, frame.px(mark.x()) + frame.pen().px(aside[i]), frame.py(mark.y())));
+                now.add(new PlacedMark<>(
+                        mark, frame.px(mark.x()) + frame.pen().px(aside[i]), frame.py(mark.y()), scale));
             }
         }
         now.sort(Comparator.comparingDouble(PlacedMark::x));

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleFunction;
+import org.rafterbook.units.ClockTime;
 import org.rafterbook.units.QuantityFormat;
 
 /** Where a rule or axis has its graduations, as fine as there is room for. */
@@ -33,10 +34,28 @@ public interface Graduation {
         return (low, high, pxPerUnit) -> Steps.regular(low, high, pxPerUnit, step, parts, label);
     }
 
-    /** Seconds labelled as minutes: 0, 1, 2 ... */
+    /** Names at 0, 1, 2 ... */
+    static Graduation names(List<String> names) {
+        return (low, high, pxPerUnit) -> {
+            List<Tick> ticks = new ArrayList<>();
+            for (int i = 0; i < names.size(); i++) {
+                ticks.add(new Tick(i, Tick.Level.TEN, names.get(i)));
+            }
+            return ticks;
+        };
+    }
+
+    /** Seconds labelled as minutes: 0, 1, 2 ..., or 0:30, 0:45, 1:00 where minutes lie too far apart. */
     static Graduation minutes() {
         return (low, high, pxPerUnit) -> {
-            double step = Math.max(1, Steps.nice(Steps.LABEL_PX / pxPerUnit / 60)) * 60;
+            double least = Steps.LABEL_PX / pxPerUnit;
+            for (int seconds : new int[] {5, 10, 15, 30}) {
+                if (seconds >= least && high - low < 240) {
+                    return Steps.regular(
+                            low, high, pxPerUnit, seconds, seconds % 15 == 0 ? 3 : 5, ClockTime::minutesSeconds);
+                }
+            }
+            double step = Math.max(1, Steps.nice(least / 60)) * 60;
             return Steps.regular(
                     low, high, pxPerUnit, step, Steps.parts(step / 60), value -> QuantityFormat.rounded(value / 60, 0));
         };

@@ -30,7 +30,7 @@ public final class IntervalBar extends Drawing {
         }
     }
 
-    static final double SIDE = 14;
+    static final double SIDE = 18;
 
     private final Range range;
     private final @Nullable Interval interval;

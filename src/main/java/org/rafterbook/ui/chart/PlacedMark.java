@@ -8,15 +8,30 @@ import org.rafterbook.ui.draw.Pen;
 import org.rafterbook.ui.draw.TextRole;
 import org.rafterbook.ui.look.Token;
 
-/** A flight's mark where it lies on the canvas. */
-record PlacedMark<K>(FlightMark<K> mark, double x, double y) {
+/**
+ * A flight's mark where it lies on the canvas.
+ *
+ * @param scale how much smaller than usual it is drawn where marks lie close together, 1 for not
+ */
+record PlacedMark<K>(FlightMark<K> mark, double x, double y, double scale) {
+
+    /** Share of the full colour for flights that stand behind. */
+    private static final double BEHIND = 0.22;
 
     double distance(double toX, double toY) {
         return Math.hypot(toX - x, toY - y);
     }
 
     void paint(Pen pen) {
-        pen.mark(mark.mark(), mark.style(), x, y, mark.size());
+        pen.canvas().setGlobalAlpha(mark.behind() ? BEHIND : 1);
+        if (mark.leftOut()) {
+            double arm = pen.px(scale * mark.size() * 0.4);
+            pen.stroke(Token.INK_3, 1.4).line(x - arm, y - arm, x + arm, y + arm);
+            pen.line(x - arm, y + arm, x + arm, y - arm);
+        } else {
+            pen.mark(mark.mark(), mark.style(), x, y, scale * mark.size());
+        }
+        pen.canvas().setGlobalAlpha(1);
     }
 
     /** Points the mark out: a ring round it and its words beside it. */

@@ -1,56 +1,82 @@
 package org.rafterbook.ui.review;
 
 import java.util.List;
-import java.util.function.Function;
-import javafx.beans.property.ReadOnlyObjectWrapper;
-import javafx.collections.FXCollections;
+import java.util.Map;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.TableCell;
-import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.review.Comparison;
 import org.rafterbook.review.HandlingSummary;
+import org.rafterbook.ui.chart.IntervalBar;
+import org.rafterbook.ui.chart.IntervalHead;
+import org.rafterbook.ui.draw.MarkView;
 import org.rafterbook.ui.kit.EffectWordView;
 import org.rafterbook.ui.kit.Lay;
+import org.rafterbook.ui.kit.Table;
 import org.rafterbook.ui.kit.Words;
+import org.rafterbook.units.ClockTime;
 import org.rafterbook.work.ModelReview;
 import org.rafterbook.work.ReviewChange;
 import org.rafterbook.work.ReviewWords;
 
 /** Every pair of values that were changed into each other: how they were compared, the interval and the word. */
-final class ChangeTable extends TableView<ReviewChange> {
+final class ChangeTable {
+
+    private static final String NONE =
+            "No setting was changed yet, so there is nothing to compare. Change one in the Hall"
+                    + " and fly both values on one day, turn about: two flights of each are the least.";
+    private static final int FEW = 3;
+    private static final double LEAST_REACH = 10;
+    private static final double MOST_REACH = 30;
+    private static final double TWO_LINES_EM = 2.72;
 
     private final ReviewModel model;
+    private final Table<ReviewChange> table = new Table<>("Trim changes compared");
+    private final Label effectHead = Lay.styled(new Label(), "effect-head");
+    private final Table<ReviewChange>.Column forest;
+    private Map<Integer, String> names = Map.of();
+    private IntervalBar.Range range = new IntervalBar.Range(-LEAST_REACH, LEAST_REACH, LEAST_REACH / 2);
+    private double usualS;
+    private boolean complete;
     private boolean filling;
-    private double em = 12.5;
 
     ChangeTable(ReviewModel model) {
         this.model = model;
-        getStyleClass().add("change-table");
-        setAccessibleText("Trim changes compared");
-        setColumnResizePolicy(UNCONSTRAINED_RESIZE_POLICY);
-        Label none =
-                Words.prose("No setting was changed yet, so there is nothing to compare. Change one in the Hall and"
-                        + " fly both values on one day, turn about: two flights of each are the least.");
+        Label none = Words.prose(NONE);
         none.setMaxWidth(460);
-        setPlaceholder(none);
-        model.answerProperty().subscribe(this::fill);
-        getSelectionModel().selectedItemProperty().subscribe(change -> {
+        table.view().setPlaceholder(none);
+        table.view().getStyleClass().add("change-table");
+        table.rowHeight(TWO_LINES_EM);
+        table.node("what changed", 12.4, ChangeTable::title).grow();
+        table.node("from, to", 8.4, this::pair);
+        table.node("compared", 6, ChangeTable::compared);
+        table.node("effect", 6.2, this::effect).head(effectHead);
+        forest = table.node("", 8, this::interval).styled("forest");
+        table.node("in words", 12.2, this::word);
+        table.node("upsets\nrecovered", 6, ChangeTable::recovered);
+        table.selectedProperty().subscribe(change -> {
             if (!filling && change != null) {
                 model.changeProperty().set(change);
             }
         });
+        model.answerProperty().subscribe(this::fill);
         model.changeProperty().subscribe(this::select);
-        widthProperty().subscribe(() -> em(em));
+    }
+
+    Table<ReviewChange> node() {
+        return table;
+    }
+
+    TableView<ReviewChange> view() {
+        return table.view();
     }
 
     private void select(@Nullable ReviewChange change) {
-        if (change != null && change != getSelectionModel().getSelectedItem()) {
+        if (change != null && change != table.selected()) {
             filling = true;
-            getSelectionModel().select(change);
+            table.select(change);
             filling = false;
         }
     }
@@ -58,129 +84,97 @@ final class ChangeTable extends TableView<ReviewChange> {
     private void fill(@Nullable ModelReview answer) {
         filling = true;
         List<ReviewChange> changes = answer == null ? List.of() : answer.changes();
-        double reach = ForestBar.reach(changes);
-        double usual = model.usualTimeS();
-        java.util.Map<Integer, String> names = answer == null ? java.util.Map.of() : answer.versionNames();
-        getColumns()
-                .setAll(List.of(
-                        column("what changed", 9.9, ChangeTable::title),
-                        column("from, to", 8.5, c -> pair(c, names)),
-                        column("compared", 8.5, c -> Words.body(c.comparison().word())),
-                        column(
-                                Double.isNaN(usual)
-                                        ? "effect"
-                                        : "effect, and at\nusual time " + ReviewWords.time(usual),
-                                8.1,
-                                c -> effect(c, usual)),
-                        forest(reach),
-                        column("in words", 12.3, c -> new EffectWordView(c.word())),
-                        column(
-                                "upsets\nrecovered",
-                                9.5,
-                                c -> Words.body(recovered(c.handlingFrom()) + ", " + recovered(c.handlingTo())))));
-        em(em);
-        setItems(FXCollections.observableArrayList(changes));
+        names = answer == null ? Map.of() : answer.versionNames();
+        usualS = answer == null ? Double.NaN : answer.usualTimeS();
+        complete = answer != null && answer.isComplete();
+        double reach = reach(changes);
+        range = new IntervalBar.Range(-reach, reach, reach / 2);
+        forest.head(new IntervalHead(range));
+        effectHead.setText(Double.isNaN(usualS) ? "effect" : "effect, at\nusual " + ReviewWords.time(usualS));
+        table.rows(changes);
         filling = false;
     }
 
-    private static TableColumn<ReviewChange, ReviewChange> column(
-            String head, double widthEm, Function<ReviewChange, Node> draw) {
-        TableColumn<ReviewChange, ReviewChange> column = new TableColumn<>(head);
-        column.setUserData(widthEm);
-        column.setSortable(false);
-        column.setReorderable(false);
-        column.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(row.getValue()));
-        column.setCellFactory(any -> new DrawnCell(draw));
-        return column;
+    /** Per cent on each side of 0 that hold most intervals. */
+    private static double reach(List<ReviewChange> changes) {
+        double most = changes.stream()
+                .mapToDouble(c -> Math.max(beyond(c.lowPercent()), beyond(c.highPercent())))
+                .max()
+                .orElse(0);
+        return Math.min(MOST_REACH, Math.max(LEAST_REACH, Math.ceil(most / 10) * 10));
     }
 
-    private static TableColumn<ReviewChange, ReviewChange> forest(double reach) {
-        TableColumn<ReviewChange, ReviewChange> column = column("", 8.3, c -> new ForestBar(c, reach));
-        ForestBar axis = ForestBar.axis(reach);
-        axis.prefWidthProperty().bind(column.widthProperty().subtract(2));
-        column.setGraphic(axis);
-        column.getStyleClass().add("forest");
-        column.setCellFactory(any -> {
-            DrawnCell cell = new DrawnCell(c -> {
-                ForestBar bar = new ForestBar(c, reach);
-                bar.prefWidthProperty().bind(column.widthProperty().subtract(2));
-                return bar;
-            });
-            cell.getStyleClass().add("forest");
-            return cell;
-        });
-        return column;
-    }
-
-    /** Sets the columns' widths, which are kept in em, for this text size. */
-    void em(double px) {
-        em = px;
-        double total = 0;
-        for (TableColumn<ReviewChange, ?> column : getColumns()) {
-            total += (Double) column.getUserData() * px;
-        }
-        // a little room is left for the bar that scrolls down, so that none is needed across
-        double fit = getWidth() > 0 ? Math.min(1, (getWidth() - px - 2) / total) : 1;
-        for (TableColumn<ReviewChange, ?> column : getColumns()) {
-            column.setPrefWidth((Double) column.getUserData() * px * fit);
-        }
+    private static double beyond(@Nullable Double percent) {
+        return percent == null ? 0 : Math.abs(percent);
     }
 
     private static Node title(ReviewChange change) {
-        var both = Lay.column(
-                0,
+        return twoLines(
                 Words.bold(change.setting().label()),
                 Words.small(ReviewWords.value(change, change.to()) + ", was "
                         + change.from().label()));
-        both.setAlignment(Pos.CENTER_LEFT);
-        return both;
     }
 
-    private static Node pair(ReviewChange change, java.util.Map<Integer, String> names) {
-        var row = Lay.row(
-                4,
-                new VersionSign(change.fromVersion()),
-                Words.body(names.getOrDefault(change.fromVersion(), "") + " →"),
-                new VersionSign(change.toVersion()),
-                Words.body(names.getOrDefault(change.toVersion(), "")));
-        var both = Lay.column(0, row, Words.hint("n = " + change.flightsFrom() + ", " + change.flightsTo()));
-        both.setAlignment(Pos.CENTER_LEFT);
-        return both;
+    private static Node compared(ReviewChange change) {
+        String word = change.comparison().word();
+        int last = word.lastIndexOf(' ');
+        return change.comparison() == Comparison.SAME_DAY
+                ? Words.body(word)
+                : twoLines(Words.body(word.substring(0, last)), Words.body(word.substring(last + 1)));
     }
 
-    private static String recovered(HandlingSummary handling) {
-        return handling.recovered().isKnown() ? handling.recovered().counts() : "–";
+    private Node pair(ReviewChange change) {
+        return twoLines(
+                Lay.row(
+                        4,
+                        new MarkView(FlightMarks.of(change.fromVersion())),
+                        Words.body(names.getOrDefault(change.fromVersion(), "") + " →"),
+                        new MarkView(FlightMarks.of(change.toVersion())),
+                        Words.body(names.getOrDefault(change.toVersion(), ""))),
+                Words.hint("n = " + change.flightsFrom() + ", " + change.flightsTo()));
     }
 
-    private static Node effect(ReviewChange change, double usual) {
+    private Node effect(ReviewChange change) {
         Double effect = change.effectPercent();
         if (effect == null) {
             return Words.hint("–");
         }
         boolean joint = change.comparison() == Comparison.MOVED_TOGETHER;
         Label percent = Words.bold((joint ? "both " : "") + ReviewWords.percent(effect));
-        if (Double.isNaN(usual) || joint) {
-            return percent;
-        }
-        long seconds = Math.round(usual * effect / 100);
-        String time = (seconds > 0 ? "+" : seconds < 0 ? "−" : "") + ReviewWords.time(Math.abs(seconds));
-        return Lay.row(4, percent, Words.body(time));
+        return Double.isNaN(usualS)
+                ? percent
+                : twoLines(percent, Words.small(ClockTime.difference(usualS * effect / 100)));
     }
 
-    /** A cell that draws its row's change. */
-    private static final class DrawnCell extends TableCell<ReviewChange, ReviewChange> {
+    private Node interval(ReviewChange change) {
+        Double low = change.lowPercent();
+        Double high = change.highPercent();
+        Double effect = change.effectPercent();
+        return new IntervalBar(
+                range,
+                low == null || high == null || effect == null
+                        ? null
+                        : new IntervalBar.Interval(
+                                low, effect, high, Math.min(change.flightsFrom(), change.flightsTo()) < FEW));
+    }
 
-        private final Function<ReviewChange, Node> draw;
+    private Node word(ReviewChange change) {
+        boolean toCome = !complete
+                && (change.comparison() == Comparison.SAME_DAY || change.comparison() == Comparison.ACROSS_DAYS);
+        return toCome ? Words.hint("to come") : new EffectWordView(change.word());
+    }
 
-        private DrawnCell(Function<ReviewChange, Node> draw) {
-            this.draw = draw;
-        }
+    private static Node recovered(ReviewChange change) {
+        return twoLines(Words.body(counts(change.handlingFrom())), Words.body(counts(change.handlingTo())));
+    }
 
-        @Override
-        protected void updateItem(ReviewChange item, boolean empty) {
-            super.updateItem(item, empty);
-            setText(null);
-            setGraphic(empty || item == null ? null : draw.apply(item));
-        }
+    private static String counts(HandlingSummary handling) {
+        return handling.recovered().isKnown() ? handling.recovered().counts() : "–";
+    }
+
+    private static Node twoLines(Node first, Node second) {
+        var both = Lay.column(0, first, second);
+        both.setAlignment(Pos.CENTER_LEFT);
+        return both;
     }
 }

@@ -1,35 +1,34 @@
 package org.rafterbook.ui.review;
 
-import java.util.List;
 import javafx.collections.FXCollections;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
-import org.rafterbook.ui.action.Action;
-import org.rafterbook.ui.kit.KeyCap;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Words;
-import org.rafterbook.work.ModelReview;
 import org.rafterbook.work.ReviewPoint;
 
 /** The picked flight in a line, and the notes of its version or those that contain what is searched for. */
 final class NotesPanel extends VBox {
 
+    private static final int SHORT = 60;
+
     private final ReviewModel model;
-    private final Label caption = Words.caption("Notes");
-    private final Label aside = Words.hint("");
+    private final Label caption = Words.hint("");
     private final Label flight = Words.prose("");
     private final TextField search = new TextField();
     private final ListView<ReviewPoint> list = new ListView<>();
+    private final Label none = Words.hint("");
     private boolean filling;
 
     NotesPanel(ReviewModel model) {
         this.model = model;
-        getStyleClass().addAll("section", "notes");
+        getStyleClass().addAll("notes", "gap-4");
         search.setPromptText("search all notes");
         search.setAccessibleText("Search all notes");
         search.textProperty().bindBidirectional(model.searchProperty());
@@ -40,26 +39,20 @@ final class NotesPanel extends VBox {
             }
         });
         list.setCellFactory(any -> new NoteCell());
-        list.setPlaceholder(Words.hint(""));
+        list.setPlaceholder(none);
         list.setAccessibleText("Notes");
+        list.setMinSize(0, 0);
         list.getSelectionModel().selectedItemProperty().subscribe(point -> {
             if (!filling && point != null) {
                 model.flightProperty().set(point);
             }
         });
         flight.setMinHeight(USE_PREF_SIZE);
-        getChildren().addAll(Lay.row(8, caption, aside, Lay.space(), search), flight, Lay.grow(list));
+        getChildren().addAll(Lay.row(8, search, Lay.space(), caption), flight, Lay.grow(list));
         model.answerProperty().subscribe(this::fill);
         model.flightProperty().subscribe(this::fill);
         model.changeProperty().subscribe(this::fill);
         model.searchProperty().subscribe(this::fill);
-    }
-
-    /** Shows the key that puts the cursor into the search. */
-    NotesPanel key(Action action) {
-        ((javafx.scene.layout.HBox) getChildren().get(0)).getChildren().add(new KeyCap(action.key()));
-        action.at(search);
-        return this;
     }
 
     void search() {
@@ -84,31 +77,22 @@ final class NotesPanel extends VBox {
     }
 
     private void fill() {
-        ModelReview answer = model.answerProperty().get();
-        List<ReviewPoint> notes = model.notes();
-        String wanted = model.searchProperty().get().strip();
-        String version = model.notedVersion()
-                .map(v -> answer == null ? "" : answer.versionNames().getOrDefault(v, ""))
-                .orElse("");
-        caption.setText(wanted.isEmpty() ? version.isEmpty() ? "Notes" : "Notes on " + version : "Notes found");
-        aside.setText(notes.size() + " of " + model.allNotes());
+        NotesFound notes = NotesFound.in(
+                model.answer(),
+                model.searchProperty().get(),
+                model.notedVersion().orElse(null));
+        caption.setText(notes.caption());
+        none.setText(notes.none());
         ReviewPoint picked = model.flightProperty().get();
         flight.setText(picked == null ? "" : FlightWords.line(picked));
         Lay.show(flight, picked != null);
-        ((Label) list.getPlaceholder())
-                .setText(
-                        !wanted.isEmpty()
-                                ? "No note contains \"" + wanted + "\"."
-                                : version.isEmpty()
-                                        ? "Notes of flights stand here."
-                                        : "Nothing was noted on " + version + ".");
         filling = true;
-        if (!list.getItems().equals(notes)) {
-            list.setItems(FXCollections.observableArrayList(notes));
+        if (!list.getItems().equals(notes.flights())) {
+            list.setItems(FXCollections.observableArrayList(notes.flights()));
         }
-        if (picked != null && notes.contains(picked)) {
+        if (picked != null && notes.flights().contains(picked)) {
             list.getSelectionModel().select(picked);
-            list.scrollTo(notes.indexOf(picked));
+            list.scrollTo(notes.flights().indexOf(picked));
         } else {
             list.getSelectionModel().clearSelection();
         }
@@ -134,7 +118,7 @@ final class NotesPanel extends VBox {
             row.setMinWidth(0);
             row.prefWidthProperty().bind(list.widthProperty().subtract(30));
             setGraphic(row);
-            setTooltip(note.getText().length() > 60 ? new javafx.scene.control.Tooltip(note.getText()) : null);
+            setTooltip(note.getText().length() > SHORT ? new Tooltip(note.getText()) : null);
         }
     }
 }

@@ -2,14 +2,18 @@ package org.rafterbook.ui.review;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.review.Answer;
 import org.rafterbook.review.Level;
+import org.rafterbook.review.Response;
 import org.rafterbook.review.SettingInfo;
 import org.rafterbook.work.ModelReview;
 import org.rafterbook.work.ReviewPoint;
 
 /**
- * What times are drawn against.
+ * What times and handling are shown against.
  *
  * @param setting null for the stability margin
  */
@@ -19,13 +23,21 @@ record ReviewAxis(@Nullable SettingInfo setting) {
 
     /** The margin, then every setting that any flight carries. */
     static List<ReviewAxis> of(ModelReview answer) {
-        List<ReviewAxis> settings = answer.input().settings().stream()
-                .filter(s -> answer.points().stream()
-                        .anyMatch(p -> p.flight().settings().containsKey(s.key())))
-                .map(ReviewAxis::new)
+        return Stream.concat(
+                        Stream.of(MARGIN),
+                        answer.input().settings().stream()
+                                .filter(s -> answer.points().stream()
+                                        .anyMatch(p -> p.flight().settings().containsKey(s.key())))
+                                .map(ReviewAxis::new))
                 .toList();
-        return java.util.stream.Stream.concat(java.util.stream.Stream.of(MARGIN), settings.stream())
-                .toList();
+    }
+
+    /** The margin where any flight tells it, else the setting that was changed first. */
+    static ReviewAxis first(ModelReview answer) {
+        boolean told = answer.points().stream().anyMatch(p -> p.flight().marginPercent() != null);
+        return told || answer.changes().isEmpty()
+                ? MARGIN
+                : new ReviewAxis(answer.changes().get(0).setting());
     }
 
     /** Its name in a choice, such as "stability margin". */
@@ -33,10 +45,8 @@ record ReviewAxis(@Nullable SettingInfo setting) {
         return setting == null ? "stability margin" : setting.label();
     }
 
-    /** Name and unit at the axis's end. */
-    String title() {
-        String unit = setting == null ? "%" : setting.unit();
-        return unit.isEmpty() ? name() : name() + ", " + unit;
+    String unit() {
+        return setting == null ? "%" : setting.unit();
     }
 
     /** Where a flight lies, null where it does not carry the value or that is a word. */
@@ -54,6 +64,24 @@ record ReviewAxis(@Nullable SettingInfo setting) {
     String word(ReviewPoint point) {
         Level level = setting == null ? null : point.flight().settings().get(setting.key());
         return level == null || level.value() != null ? null : level.label();
+    }
+
+    /** Every word flown, in order; empty where the values are numbers. */
+    List<String> words(ModelReview answer) {
+        return List.copyOf(new TreeSet<>(answer.points().stream()
+                .map(this::word)
+                .filter(Objects::nonNull)
+                .toList()));
+    }
+
+    /** The curve along this axis, or why there is none; null before it is computed. */
+    @Nullable
+    Answer<Response> response(ModelReview answer) {
+        return answer.plans() == null
+                ? null
+                : setting == null
+                        ? answer.plans().margin()
+                        : answer.plans().responses().get(setting.key());
     }
 
     boolean isMargin() {

@@ -1,9 +1,9 @@
 package org.rafterbook.ui.review;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import javafx.application.Platform;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -38,12 +38,14 @@ public final class ReviewModel {
     private final ReadOnlyObjectWrapper<List<Model>> models = new ReadOnlyObjectWrapper<>(this, "models", List.of());
     private final ReadOnlyObjectWrapper<@Nullable ModelReview> answer = new ReadOnlyObjectWrapper<>(this, "answer");
     private final ReadOnlyBooleanWrapper loaded = new ReadOnlyBooleanWrapper(this, "loaded");
+    private final ReadOnlyBooleanWrapper stopped = new ReadOnlyBooleanWrapper(this, "stopped");
     private final ObjectProperty<@Nullable ReviewChange> change = new SimpleObjectProperty<>(this, "change");
     private final ObjectProperty<@Nullable ReviewPoint> flight = new SimpleObjectProperty<>(this, "flight");
     private final ObjectProperty<ReviewAxis> axis = new SimpleObjectProperty<>(this, "axis", ReviewAxis.MARGIN);
     private final StringProperty search = new SimpleStringProperty(this, "search", "");
     private final BooleanProperty onlyItsFlights = new SimpleBooleanProperty(this, "onlyItsFlights");
-    private final BooleanProperty fullMotorsOnly = new SimpleBooleanProperty(this, "fullMotorsOnly");
+    private final BooleanProperty fullMotorsOnly = new SimpleBooleanProperty(this, "fullMotorsOnly", true);
+    private final BooleanProperty equalTurns = new SimpleBooleanProperty(this, "equalTurns", true);
     private @Nullable String modelId;
     private @Nullable Subscription subscription;
 
@@ -56,7 +58,7 @@ public final class ReviewModel {
     /** Loads, and again after each entry while it is shown. */
     void attach() {
         if (subscription == null) {
-            subscription = desk.onChange(() -> Platform.runLater(this::load));
+            subscription = desk.onChange(() -> background.later(this::load));
         }
         load();
     }
@@ -70,33 +72,38 @@ public final class ReviewModel {
         slot.cancel();
     }
 
+    /** Shows what can be told at once, then, where it was not kept, what takes computing. */
     void load() {
         String wanted = modelId;
         boolean full = fullMotorsOnly.get();
-        background.call(p -> compute(wanted, full, false, p)).in(slot).then(first -> {
+        stopped.set(false);
+        background.call(p -> first(wanted, full, p)).in(slot).then(first -> {
             take(first);
             ModelReview shown = first.answer();
-            if (shown != null && !shown.changes().isEmpty()) {
+            if (shown != null && !shown.isComplete()) {
+                String id = shown.model().id();
                 background
-                        .call(p -> compute(shown.model().id(), full, true, p))
+                        .call(p -> new Loaded(first.models(), desk.review(id, full, p)))
                         .in(slot)
                         .showing(progress)
+                        .ifCancelled(() -> stopped.set(subscription != null))
                         .then(this::take);
             }
         });
     }
 
-    private Loaded compute(@Nullable String wanted, boolean full, boolean effects, Progress steps) {
+    private Loaded first(@Nullable String wanted, boolean full, Progress steps) {
         List<Model> flown = desk.models();
         Model model = flown.stream()
                 .filter(m -> m.id().equals(wanted))
                 .findFirst()
                 .or(() -> flown.stream().findFirst())
                 .orElse(null);
-        if (model == null) {
-            return new Loaded(flown, null);
-        }
-        return new Loaded(flown, effects ? desk.review(model.id(), full, steps) : desk.atOnce(model.id(), full, steps));
+        return new Loaded(
+                flown,
+                model == null
+                        ? null
+                        : desk.kept(model.id(), full).orElseGet(() -> desk.atOnce(model.id(), full, steps)));
     }
 
     private void take(Loaded now) {
@@ -122,11 +129,8 @@ public final class ReviewModel {
                     .filter(c -> picked != null && same(c, picked))
                     .findFirst()
                     .orElse(next.changes().isEmpty() ? null : next.changes().get(0)));
-            if (!sameModel && !hasMargins(next)) {
-                axis.set(ReviewAxis.of(next).stream()
-                        .filter(a -> !a.isMargin() && isChanged(next, a))
-                        .findFirst()
-                        .orElse(ReviewAxis.MARGIN));
+            if (!sameModel) {
+                axis.set(ReviewAxis.first(next));
             }
         }
         loaded.set(true);
@@ -134,16 +138,6 @@ public final class ReviewModel {
 
     private static boolean same(ReviewChange a, ReviewChange b) {
         return a.setting().key().equals(b.setting().key()) && a.from().same(b.from()) && a.to().same(b.to());
-    }
-
-    private static boolean hasMargins(ModelReview answer) {
-        return answer.points().stream().anyMatch(p -> p.flight().marginPercent() != null);
-    }
-
-    private static boolean isChanged(ModelReview answer, ReviewAxis axis) {
-        return answer.changes().stream()
-                .anyMatch(c -> axis.setting() != null
-                        && c.setting().key().equals(axis.setting().key()));
     }
 
     void pick(Model model) {
@@ -159,29 +153,49 @@ public final class ReviewModel {
         }
     }
 
+    /** The same by name, as soon as the models are known. */
+    void pickNamed(String name) {
+        background
+                .call(p -> desk.models())
+                .then(all -> all.stream()
+                        .filter(m -> m.name().equals(name))
+                        .findFirst()
+                        .ifPresent(this::pick));
+    }
+
     void turnFullMotorsOnly() {
         fullMotorsOnly.set(!fullMotorsOnly.get());
         load();
     }
 
-    /** Picks the flight so many places further in time; where none was picked, counted from after the last one. */
-    void step(int by) {
-        List<ReviewPoint> timed = drawn();
-        if (timed.isEmpty()) {
-            return;
+    /** Makes an entry for the model shown, such as opening a trial; what it changes is loaded by itself. */
+    <T> void enter(Function<String, T> entry, Consumer<? super T> then) {
+        String id = modelId;
+        if (id != null) {
+            background.call(p -> entry.apply(id)).entry().then(then);
         }
-        ReviewPoint now = flight.get();
-        int at = now == null ? -1 : timed.indexOf(now);
-        int next = (at < 0 ? timed.size() : at) + by;
-        flight.set(timed.get(Math.max(0, Math.min(timed.size() - 1, next))));
     }
 
-    /** Flights that have a time, in flying order. */
-    List<ReviewPoint> drawn() {
+    /** The same with a place of its own for the failure. */
+    <T> void enter(Function<String, T> entry, Consumer<? super T> then, Consumer<Throwable> otherwise) {
+        String id = modelId;
+        if (id != null) {
+            background.call(p -> entry.apply(id)).entry().otherwise(otherwise).then(then);
+        }
+    }
+
+    /** Reads something else about the model shown. */
+    <T> void read(Function<String, T> reading, Consumer<? super T> then) {
+        String id = modelId;
+        if (id != null) {
+            background.call(p -> reading.apply(id)).then(then);
+        }
+    }
+
+    /** Picks the flight of this id; none for null. */
+    void pickFlight(@Nullable String flightId) {
         ModelReview now = answer.get();
-        return now == null
-                ? List.of()
-                : now.points().stream().filter(ReviewPoint::timed).toList();
+        flight.set(now == null || flightId == null ? null : now.point(flightId).orElse(null));
     }
 
     /** True where the flight is one of those the picked change is about, or all are wanted. */
@@ -203,46 +217,8 @@ public final class ReviewModel {
         return Optional.ofNullable(change.get()).map(ReviewChange::toVersion);
     }
 
-    /** Flights with notes: those that contain what is searched for, else those of the picked version; newest first. */
-    List<ReviewPoint> notes() {
-        ModelReview now = answer.get();
-        if (now == null) {
-            return List.of();
-        }
-        String wanted = search.get().strip().toLowerCase(Locale.ROOT);
-        Optional<Integer> version = notedVersion();
-        List<ReviewPoint> found = new java.util.ArrayList<>(now.points().stream()
-                .filter(p -> !p.flight().notes().isEmpty())
-                .filter(p -> wanted.isEmpty()
-                        ? version.isEmpty() || version.get() == p.versionNumber()
-                        : p.flight().notes().toLowerCase(Locale.ROOT).contains(wanted))
-                .toList());
-        java.util.Collections.reverse(found);
-        return found;
-    }
-
-    /** How many flights of the model have notes. */
-    int allNotes() {
-        ModelReview now = answer.get();
-        return now == null
-                ? 0
-                : (int) now.points().stream()
-                        .filter(p -> !p.flight().notes().isEmpty())
-                        .count();
-    }
-
-    /** The model's usual time, s: the geometric mean of its clean flights on full motors; NaN where there is none. */
-    double usualTimeS() {
-        ModelReview now = answer.get();
-        return now == null
-                ? Double.NaN
-                : Math.exp(now.points().stream()
-                        .filter(p -> now.enters(p)
-                                && p.flight().isExact()
-                                && !p.flight().motor().isPartial())
-                        .mapToDouble(p -> Math.log(p.flight().fullDurationS()))
-                        .average()
-                        .orElse(Double.NaN));
+    ReviewDesk desk() {
+        return desk;
     }
 
     ReadOnlyObjectProperty<List<Model>> modelsProperty() {
@@ -253,9 +229,20 @@ public final class ReviewModel {
         return answer.getReadOnlyProperty();
     }
 
+    /** What is shown now, null before the first answer and in an empty logbook. */
+    @Nullable
+    ModelReview answer() {
+        return answer.get();
+    }
+
     /** True once the first answer, or that there is none, is known. */
     ReadOnlyBooleanProperty loadedProperty() {
         return loaded.getReadOnlyProperty();
+    }
+
+    /** True where the flyer stopped the computation. */
+    ReadOnlyBooleanProperty stoppedProperty() {
+        return stopped.getReadOnlyProperty();
     }
 
     ObjectProperty<@Nullable ReviewChange> changeProperty() {
@@ -280,5 +267,10 @@ public final class ReviewModel {
 
     BooleanProperty fullMotorsOnlyProperty() {
         return fullMotorsOnly;
+    }
+
+    /** Whether the curve's times are drawn, at equal turns and air, instead of those flown. */
+    BooleanProperty equalTurnsProperty() {
+        return equalTurns;
     }
 }

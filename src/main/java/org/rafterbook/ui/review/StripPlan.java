@@ -1,9 +1,13 @@
 package org.rafterbook.ui.review;
 
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.ui.chart.Graduation;
+import org.rafterbook.ui.chart.Tick;
 import org.rafterbook.work.ModelReview;
 import org.rafterbook.work.ReviewPoint;
 import org.rafterbook.work.ReviewRigging;
@@ -18,6 +22,14 @@ import org.rafterbook.work.ReviewRigging;
  * @param width places in all
  */
 record StripPlan(List<ReviewPoint> flights, double[] places, List<Day> days, List<Turn> turns, double width) {
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
+    private static final DateTimeFormatter YEAR = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
+
+    /** Room between two graduations, and for a letter of a date with some air, in pixels of the design. */
+    private static final double LEAST_PX = 3;
+
+    private static final double LETTER_PX = 8;
 
     /** One session from its first to its last place. */
     record Day(LocalDate date, double from, double to) {}
@@ -96,14 +108,28 @@ record StripPlan(List<ReviewPoint> flights, double[] places, List<Day> days, Lis
         return a.flight().sessionId().equals(b.flight().sessionId());
     }
 
-    /** Index of the flight nearest to a place; -1 where there is none. */
-    int nearest(double place) {
-        int best = -1;
-        for (int i = 0; i < places.length; i++) {
-            if (best < 0 || Math.abs(places[i] - place) < Math.abs(places[best] - place)) {
-                best = i;
+    /** A graduation for each flight, a long one where a session begins, its date where there is room for it. */
+    Graduation graduation() {
+        return (low, high, pxPerUnit) -> {
+            List<Tick> ticks = new ArrayList<>();
+            if (pxPerUnit > LEAST_PX) {
+                for (double place : places) {
+                    ticks.add(new Tick(place, Tick.Level.ONE, ""));
+                }
             }
-        }
-        return best;
+            double free = Double.NEGATIVE_INFINITY;
+            for (int i = 0; i < days.size(); i++) {
+                Day day = days.get(i);
+                ticks.add(new Tick(day.from(), Tick.Level.TEN, ""));
+                String date = (i == 0 ? YEAR : DAY).format(day.date());
+                double middle = (day.from() + day.to()) / 2;
+                double half = LETTER_PX * date.length() / 2 / pxPerUnit;
+                if (middle - half > free) {
+                    ticks.add(new Tick(middle, Tick.Level.ONE, date));
+                    free = middle + half;
+                }
+            }
+            return ticks;
+        };
     }
 }

@@ -1,7 +1,6 @@
 package org.rafterbook.ui.bench;
 
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -20,23 +19,24 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
 import javafx.stage.Stage;
-import org.rafterbook.logbook.Mode;
 import org.rafterbook.ui.Fx;
-import org.rafterbook.ui.Window;
+import org.rafterbook.ui.ShownBook;
 import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.work.Book;
 
 /** The whole window on a real logbook, worked by keys and by the pointer on the JavaFX thread. */
 final class BenchDriver implements AutoCloseable {
 
+    private final ShownBook shown;
     final Book book;
     final Tools tools = Fx.tools();
     private final Stage stage;
     final Scene scene;
 
     BenchDriver(Path file) {
-        book = Book.open(file, Mode.CREATE, Clock.systemUTC());
-        stage = Fx.window(Window.shell(tools, book));
+        shown = new ShownBook(tools, file);
+        book = shown.book();
+        stage = Fx.window(shown.shell());
         scene = stage.getScene();
         press(KeyCode.F2);
     }
@@ -178,6 +178,6 @@ final class BenchDriver implements AutoCloseable {
     @Override
     public void close() {
         stage.close();
-        book.close();
+        shown.close();
     }
 }

@@ -1,0 +1,32 @@
+package org.rafterbook.ui.review;
+
+import java.util.List;
+import org.rafterbook.ui.chart.Axis;
+
+/** The upright axis of times; it need not start at 0. */
+final class TimeAxis {
+
+    private static final double[] STEPS = {5, 10, 15, 30, 60, 120, 300, 600, 1200, 3600};
+    private static final int MOST_STEPS = 4;
+
+    private TimeAxis() {}
+
+    /** An axis that holds these times, s, with whole steps at its ends. */
+    static Axis of(List<Double> seconds) {
+        if (seconds.isEmpty()) {
+            return Axis.minutes(0, 600);
+        }
+        double low = seconds.stream().mapToDouble(s -> s).min().orElseThrow();
+        double high = seconds.stream().mapToDouble(s -> s).max().orElseThrow();
+        double spread = Math.max(high - low, 0.05 * high);
+        double step = STEPS[STEPS.length - 1];
+        for (double candidate : STEPS) {
+            if (spread / candidate <= MOST_STEPS) {
+                step = candidate;
+                break;
+            }
+        }
+        double foot = Math.max(0, Math.floor((low - 0.15 * step) / step) * step);
+        return Axis.minutes(foot, Math.max(Math.ceil((high + 0.35 * step) / step) * step, foot + 2 * step));
+    }
+}

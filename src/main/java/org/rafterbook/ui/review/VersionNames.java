@@ -1,0 +1,68 @@
+package org.rafterbook.ui.review;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javafx.geometry.HPos;
+import javafx.geometry.Rectangle2D;
+import javafx.geometry.VPos;
+import org.rafterbook.ui.chart.FlightMark;
+import org.rafterbook.ui.chart.Frame;
+import org.rafterbook.ui.chart.Layer;
+import org.rafterbook.ui.draw.Pen;
+import org.rafterbook.ui.draw.TextRole;
+import org.rafterbook.ui.look.Token;
+
+/** Names each version above its highest flight, or beside it, where there is room: marks need no legend. */
+record VersionNames(Map<String, List<FlightMark<String>>> byName) implements Layer {
+
+    private static final double ABOVE = 13;
+    private static final double BESIDE = 9;
+
+    /** Versions by name, from their marks. */
+    static VersionNames of(List<FlightMark<String>> marks, Map<String, String> nameOfFlight) {
+        Map<String, List<FlightMark<String>>> byName = new LinkedHashMap<>();
+        for (FlightMark<String> mark : marks) {
+            if (!mark.behind()) {
+                byName.computeIfAbsent(nameOfFlight.getOrDefault(mark.key(), ""), n -> new ArrayList<>())
+                        .add(mark);
+            }
+        }
+        return new VersionNames(byName);
+    }
+
+    @Override
+    public void paint(Frame frame) {
+        List<Rectangle2D> taken = new ArrayList<>();
+        byName.forEach((name, marks) -> {
+            FlightMark<String> highest = marks.get(0);
+            for (FlightMark<String> mark : marks) {
+                highest = mark.y() > highest.y() ? mark : highest;
+            }
+            double x = frame.px(highest.x());
+            double y = frame.py(highest.y());
+            name(frame, taken, name, x, y);
+        });
+    }
+
+    private static void name(Frame frame, List<Rectangle2D> taken, String name, double x, double y) {
+        Pen pen = frame.pen();
+        double wide = pen.textWidth(name, TextRole.SMALL);
+        double tall = pen.px(13);
+        double up = y - pen.px(ABOVE);
+        double side = pen.px(BESIDE);
+        double[][] places = {{x - wide / 2, up}, {x + side, y}, {x - side - wide, y}, {x - wide / 2, up - tall}};
+        for (double[] place : places) {
+            Rectangle2D box = new Rectangle2D(place[0], place[1] - tall / 2, wide, tall);
+            if (place[0] > frame.left()
+                    && place[0] + wide < frame.right() + pen.px(10)
+                    && place[1] - tall / 2 > frame.top()
+                    && taken.stream().noneMatch(box::intersects)) {
+                taken.add(box);
+                pen.text(name, place[0], place[1], TextRole.SMALL, Token.INK, HPos.LEFT, VPos.CENTER);
+                return;
+            }
+        }
+    }
+}
