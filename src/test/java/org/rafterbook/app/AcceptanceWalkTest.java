@@ -7,10 +7,13 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.TimeZone;
 import java.util.stream.StreamSupport;
@@ -22,7 +25,12 @@ import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.io.TempDir;
+import org.rafterbook.airframe.Setting;
+import org.rafterbook.airframe.SettingDef;
+import org.rafterbook.logbook.Mode;
 import org.rafterbook.units.QuantityFormat;
+import org.rafterbook.work.Book;
+import org.rafterbook.work.Rigged;
 
 /**
  * One logbook from its first flight to its backup, as a flyer fills it: the window by its keys, in this process and in

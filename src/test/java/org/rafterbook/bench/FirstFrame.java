@@ -64,13 +64,10 @@ public final class FirstFrame {
             Scene scene = window.getScene();
             if (scene != null && scene.getProperties().putIfAbsent("seen", true) == null) {
                 Painted.when(scene, () -> true, at -> say("window"));
-                Painted.when(
-                        scene,
-                        () -> scene.getRoot().lookup(".evening-number") != null,
-                        at -> {
-                            say("session");
-                            end();
-                        });
+                Painted.when(scene, () -> scene.getRoot().lookup(".evening-number") != null, at -> {
+                    say("session");
+                    end();
+                });
             }
         }
     }

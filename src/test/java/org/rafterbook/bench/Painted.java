@@ -25,8 +25,8 @@ final class Painted {
                 if (shows.getAsBoolean()) {
                     scene.removePostLayoutPulseListener(this);
                     // after this pulse has handed its frame to the renderer, whose jobs go one after the other
-                    Platform.runLater(() ->
-                            Toolkit.getToolkit().addRenderJob(new RenderJob(() -> at.accept(System.nanoTime()))));
+                    Platform.runLater(
+                            () -> Toolkit.getToolkit().addRenderJob(new RenderJob(() -> at.accept(System.nanoTime()))));
                 }
             }
         });

@@ -172,9 +172,7 @@ public final class PerformanceLogbook {
 
     /** A monoplane whose lift the lattice has to work out once for each place of the wing. */
     private static String sheet(String model, int spanMm, int edgeMm, double incidenceDeg) {
-        return String.format(
-                Locale.ROOT,
-                """
+        return String.format(Locale.ROOT, """
                 {"rafterbook": "airframe sheet", "edition": 1, "model": "%s", "version": "",
                  "surfaces": [
                   {"name": "wing", "role": "wing", "edge_aft_mm": %d, "rise_mm": 20, "incidence_deg": %s,
@@ -184,12 +182,7 @@ public final class PerformanceLogbook {
                  "masses": [{"name": "wing", "mass_g": 0.5, "aft_mm": %d, "rise_mm": 20},
                             {"name": "the rest", "mass_g": 0.9, "aft_mm": 110, "rise_mm": 0}],
                  "motor": {"mass_g": 1.6, "aft_mm": 120}}
-                """,
-                model,
-                edgeMm,
-                incidenceDeg,
-                spanMm,
-                edgeMm + 50);
+                """, model, edgeMm, incidenceDeg, spanMm, edgeMm + 50);
     }
 
     private SettingDef setting(Model model, String label, String path, int ordinal) {
