@@ -65,8 +65,8 @@ public final class SeasonDesk {
         Map<String, ReviewRigging> turns = new HashMap<>();
         read.models()
                 .keySet()
-                .forEach(model ->
-                        ReviewReading.history(riggings.strip(model)).forEach(rigging -> turns.put(rigging.id(), rigging)));
+                .forEach(model -> ReviewReading.history(riggings.strip(model))
+                        .forEach(rigging -> turns.put(rigging.id(), rigging)));
         Map<MarginKey, @Nullable Double> known = new HashMap<>();
         Map<String, Integer> standing = new HashMap<>();
         List<Season.Flown> flown = new ArrayList<>();
@@ -194,8 +194,7 @@ public final class SeasonDesk {
         Model model = line.model();
         Version version = line.version();
         Venue venue = line.venue();
-        Outcome outcome =
-                FlightReading.outcome(flight, read.events().getOrDefault(flight.id(), List.of()), false);
+        Outcome outcome = FlightReading.outcome(flight, read.events().getOrDefault(flight.id(), List.of()), false);
         return new Season.Flown(
                 flight.id(),
                 line.session().id(),

@@ -102,7 +102,7 @@ public final class ReviewScreens {
             ReviewDesk desk = book.review();
             ReviewView view = new ReviewView(desk, tools);
             Shell shell = shell(tools, view);
-            view.pick("Teasel");
+            desk.models().stream().filter(m -> m.name().equals("Teasel")).forEach(m -> view.show(m.id()));
             return shell;
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -19,8 +19,7 @@ public final class ShownBook implements AutoCloseable {
     public ShownBook(Tools tools, Path file) {
         Shelf shelf = new Shelf(file, Clock.systemUTC());
         opened = shelf.openOwn();
-        window = new OpenWindow(
-                shelf, tools, () -> FxBackground.onTheSpot(tools.errors()), title -> {}, opened, null);
+        window = new OpenWindow(shelf, tools, () -> FxBackground.onTheSpot(tools.errors()), title -> {}, opened, null);
     }
 
     public Book book() {

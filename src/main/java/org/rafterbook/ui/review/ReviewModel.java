@@ -153,16 +153,6 @@ public final class ReviewModel {
         }
     }
 
-    /** The same by name, as soon as the models are known. */
-    void pickNamed(String name) {
-        background
-                .call(p -> desk.models())
-                .then(all -> all.stream()
-                        .filter(m -> m.name().equals(name))
-                        .findFirst()
-                        .ifPresent(this::pick));
-    }
-
     void turnFullMotorsOnly() {
         fullMotorsOnly.set(!fullMotorsOnly.get());
         load();

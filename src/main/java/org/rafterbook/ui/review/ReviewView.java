@@ -160,11 +160,6 @@ public final class ReviewView implements Place {
         }
     }
 
-    /** Shows this model from now on. */
-    public void pick(String modelName) {
-        model.pickNamed(modelName);
-    }
-
     /** What it shows, for tests and pictures. */
     ReviewModel model() {
         return model;
