@@ -18,4 +18,20 @@ public record Model(
         @Nullable Double wishedLow,
         @Nullable Double wishedHigh,
         @Nullable String classSheetId,
-        @Nullable String notes) {}
+        @Nullable String notes) {
+
+    /** The same model with another build number. */
+    public Model rebuilt(int newBuild) {
+        return new Model(id, name, letter, newBuild, wishedLow, wishedHigh, classSheetId, notes);
+    }
+
+    /** The same model flying in a class; null for none. */
+    public Model inClass(@Nullable String sheetId) {
+        return new Model(id, name, letter, build, wishedLow, wishedHigh, sheetId, notes);
+    }
+
+    /** The same model with another wished margin; both null for none. */
+    public Model wishing(@Nullable Double low, @Nullable Double high) {
+        return new Model(id, name, letter, build, low, high, classSheetId, notes);
+    }
+}

@@ -28,4 +28,11 @@ public record SettingDef(
         @Nullable Double high,
         @Nullable String keyLetter,
         @Nullable String path,
-        int ordinal) {}
+        int ordinal) {
+
+    /** The same setting tied to a key of the airframe sheet. */
+    public SettingDef tiedTo(String sheetPath) {
+        return new SettingDef(
+                id, modelId, label, quantity, unit, step, tolerance, low, high, keyLetter, sheetPath, ordinal);
+    }
+}

@@ -20,4 +20,21 @@ public record ClassSheet(
         @Nullable Double maxChordM,
         @Nullable Double maxTailSpanM,
         @Nullable Double maxPropellerM,
-        @Nullable String notes) {}
+        @Nullable String notes) {
+
+    /** The same sheet under an id. */
+    public ClassSheet withId(String newId) {
+        return new ClassSheet(
+                newId,
+                name,
+                ruleBook,
+                year,
+                minAirframeKg,
+                maxMotorKg,
+                maxSpanM,
+                maxChordM,
+                maxTailSpanM,
+                maxPropellerM,
+                notes);
+    }
+}

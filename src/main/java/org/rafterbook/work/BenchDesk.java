@@ -1,53 +1,144 @@
 package org.rafterbook.work;
 
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Airframe;
+import org.rafterbook.airframe.AirframeEvent;
 import org.rafterbook.airframe.Model;
 import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.TrimChange;
 import org.rafterbook.airframe.Version;
+import org.rafterbook.airframe.Weighing;
+import org.rafterbook.flight.Recovered;
+import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.logbook.Logbook;
+import org.rafterbook.review.Share;
+import org.rafterbook.rules.ClassFinding;
 import org.rafterbook.rules.ClassSheet;
+import org.rafterbook.stability.Weights;
+import org.rafterbook.units.DisplayUnits;
+import org.rafterbook.units.UserError;
 
 /** What the Bench shows and does: a model with its rig strip, and a trim looked at before it is set. */
 public final class BenchDesk {
 
+    private static final String OWN_FORMULA = "bench.own_neutral_point_m.";
+
     private final Logbook logbook;
     private final Riggings riggings;
     private final Margins margins;
+    private final Airframes airframes;
+    private final Parts parts;
+    private final Weighings weighings;
+    private final Builds builds;
+    private final SettingList settings;
+    private final ClassSheets classes;
+    private final Comparison comparison;
 
-    BenchDesk(Logbook logbook, Riggings riggings, Margins margins) {
+    BenchDesk(Logbook logbook, Clock clock, Riggings riggings, Margins margins) {
         this.logbook = logbook;
         this.riggings = riggings;
         this.margins = margins;
+        airframes = new Airframes(logbook, clock, riggings);
+        parts = new Parts(logbook, airframes);
+        weighings = new Weighings(logbook, clock);
+        builds = new Builds(logbook, clock, riggings);
+        settings = new SettingList(logbook);
+        classes = new ClassSheets(logbook);
+        comparison = new Comparison(riggings);
     }
 
-    /** One occasion of the strip: how the model was rigged, what changed and how many flights were flown. */
-    public record Occasion(Rigged rigged, List<TrimChange> changes, int flights, boolean isReturn) {}
+    public Airframes airframes() {
+        return airframes;
+    }
+
+    public Parts parts() {
+        return parts;
+    }
+
+    public Weighings weighings() {
+        return weighings;
+    }
+
+    public Builds builds() {
+        return builds;
+    }
+
+    public SettingList settings() {
+        return settings;
+    }
+
+    public ClassSheets classes() {
+        return classes;
+    }
+
+    public Comparison comparison() {
+        return comparison;
+    }
+
+    /** One occasion of the strip: how the model was rigged, what changed, how many flights were flown and how they went. */
+    public record Occasion(Rigged rigged, List<TrimChange> changes, int flights, Share upsets, boolean isReturn) {}
+
+    /** A version that never flew, and how it differs from what the model is rigged as. */
+    public record Sketch(Rigged rigged, List<TrimChange> changes) {}
+
+    /**
+     * What is known of the model beside its trim.
+     *
+     * @param flights of the whole model
+     * @param shared masses that other models use too, with those models' names
+     * @param findings how the version shown stands to the class sheet
+     * @param weights its masses against the scale and the class's minimum
+     * @param ownFormulaM neutral point of the version shown by the flyer's own formula, m; null where none was typed
+     */
+    public record Facts(
+            int flights,
+            List<Weighing> weighings,
+            List<AirframeEvent> events,
+            Map<String, List<String>> shared,
+            @Nullable ClassSheet classSheet,
+            List<ClassFinding> findings,
+            Weights weights,
+            @Nullable Double ownFormulaM) {}
 
     /**
      * A model on the bench.
      *
+     * @param now as it is rigged
+     * @param shown the version looked at, which may be an earlier one or a sketch
+     * @param flown flights of the version shown
      * @param strip newest first
-     * @param good a version the flyer marked as well-behaved, null where there is none
+     * @param good the version last marked as well-behaved, null where there is none
      */
     public record Bench(
             List<Model> models,
             Rigged now,
-            MarginAnswer margin,
+            Looked shown,
+            int flown,
             List<Occasion> strip,
-            @Nullable Rigged good,
-            @Nullable MarginAnswer goodMargin,
-            @Nullable ClassSheet classSheet) {}
+            List<Sketch> sketches,
+            @Nullable Looked good,
+            Facts facts,
+            Surroundings in) {
 
-    /** The model asked for, else the one prepared in the Hall, else the first; empty where the logbook has no model. */
-    public Optional<Bench> load(@Nullable String modelId) {
+        /** True where the version shown is the one the model is rigged as. */
+        public boolean showsNow() {
+            return shown.version().version().id().equals(now.version().id());
+        }
+    }
+
+    /** The model asked for, else the one prepared in the Hall, else the first, showing the version asked for, or the one of now; empty without any model. */
+    public Optional<Bench> load(@Nullable String modelId, @Nullable String versionId) {
         List<Model> models = riggings.models();
         if (models.isEmpty()) {
             return Optional.empty();
@@ -60,59 +151,161 @@ public final class BenchDesk {
                 models.stream().filter(m -> m.id().equals(wanted)).findFirst().orElse(models.get(0));
         Rigged now = riggings.now(model.id());
         List<Rigged> strip = riggings.strip(model.id());
+        List<Rigged> sketches = riggings.sketches(model.id());
+        Rigged shown = Stream.concat(strip.stream(), sketches.stream())
+                .filter(r -> r.version().id().equals(versionId))
+                .findFirst()
+                .orElse(now);
         Rigged good = strip.stream()
                 .filter(r -> r.version().markedGood())
                 .reduce((a, b) -> b)
                 .orElse(null);
-        String sheetId = model.classSheetId();
+        List<FlightLine> lines = logbook.read(r -> r.flights().ofModel(model.id()));
+        Surroundings in = logbook.read(Surroundings::of);
         return Optional.of(new Bench(
                 models,
                 now,
-                margins.ofVersion(now.version().id(), null, 1),
-                occasions(model.id(), strip),
-                good,
-                good == null ? null : margins.ofVersion(good.version().id(), null, 1),
-                sheetId == null
-                        ? null
-                        : logbook.read(r -> Optional.ofNullable(r.find(ClassSheet.class, sheetId)))
-                                .orElse(null)));
+                look(shown, in),
+                (int) lines.stream()
+                        .map(FlightLine::version)
+                        .filter(v -> v != null && v.id().equals(shown.version().id()))
+                        .count(),
+                occasions(strip, lines),
+                sketches.stream()
+                        .map(s -> new Sketch(s, TrimChange.between(s.settings(), now.values(), s.values())))
+                        .toList(),
+                good == null ? null : look(good, in),
+                facts(model, shown, lines.size()),
+                in));
     }
 
-    private List<Occasion> occasions(String modelId, List<Rigged> strip) {
+    private Facts facts(Model model, Rigged shown, int flights) {
+        return logbook.read(r -> {
+            ClassSheet sheet = ClassSheets.of(r, model.id());
+            Airframe geometry = shown.geometry();
+            String own = r.preference(OWN_FORMULA + shown.version().id());
+            return new Facts(
+                    flights,
+                    weighings.of(model.id()),
+                    builds.of(model.id()),
+                    parts.shared(model.id()),
+                    sheet,
+                    classes.check(shown.version().id(), DisplayUnits.METRIC),
+                    Weights.of(
+                            geometry == null ? List.of() : geometry.masses(),
+                            ClassSheets.weighedKg(r, shown.version()),
+                            sheet == null ? null : sheet.minAirframeKg(),
+                            geometry == null || geometry.motor() == null
+                                    ? 0
+                                    : geometry.motor().massKg()),
+                    own == null ? null : (Double) Double.parseDouble(own));
+        });
+    }
+
+    private static List<Occasion> occasions(List<Rigged> strip, List<FlightLine> lines) {
         Map<String, List<TrimChange>> changes = Riggings.changes(strip);
-        Map<String, Integer> flights = logbook.read(r -> r.flights().countsByRigging(modelId));
-        List<String> seen = new ArrayList<>();
+        Map<String, List<FlightLine>> flights = new HashMap<>();
+        for (FlightLine line : lines) {
+            if (line.rigging() != null) {
+                flights.computeIfAbsent(line.rigging().id(), id -> new ArrayList<>())
+                        .add(line);
+            }
+        }
+        Set<String> seen = new HashSet<>();
         List<Occasion> occasions = new ArrayList<>();
         for (Rigged rigged : strip) {
             String id = rigged.rigging() == null ? "" : rigged.rigging().id();
-            boolean before = seen.contains(rigged.version().id());
+            List<FlightLine> flown = flights.getOrDefault(id, List.of());
+            boolean isReturn = !seen.add(rigged.version().id());
             occasions.add(
-                    new Occasion(rigged, changes.getOrDefault(id, List.of()), flights.getOrDefault(id, 0), before));
-            seen.add(rigged.version().id());
+                    new Occasion(rigged, changes.getOrDefault(id, List.of()), flown.size(), upsets(flown), isReturn));
         }
         Collections.reverse(occasions);
         return occasions;
     }
 
-    /** A trim that is only looked at: the airframe it gives and its margin. */
-    public record Preview(@Nullable Airframe airframe, MarginAnswer margin) {}
-
-    /** What these settings would give on the version on the bench. */
-    public Preview preview(Rigged now, Map<String, Setting> changed) {
-        Airframe geometry = now.geometry();
-        if (geometry == null) {
-            return new Preview(null, margins.ofVersion(now.version().id(), null, 1));
+    private static Share upsets(List<FlightLine> flights) {
+        int recovered = 0;
+        int upset = 0;
+        for (FlightLine line : flights) {
+            recovered += line.flight().recovered() == Recovered.YES ? 1 : 0;
+            upset += line.flight().recovered() == Recovered.YES || line.flight().recovered() == Recovered.NO ? 1 : 0;
         }
-        Map<String, Setting> values = new HashMap<>(now.values());
+        return Share.of(recovered, upset);
+    }
+
+    /** The flights of a version in flying order. */
+    public List<FlightLine> flightsOf(String versionId) {
+        return logbook.read(r -> {
+            String model = r.get(Version.class, versionId).modelId();
+            return r.flights().ofModel(model).stream()
+                    .filter(l ->
+                            l.version() != null && Objects.equals(l.version().id(), versionId))
+                    .toList();
+        });
+    }
+
+    /** A version as it is. */
+    public Looked look(Rigged version, Surroundings in) {
+        return looked(
+                version, version.geometry(), margins.ofVersion(version.version().id(), null, 1), in);
+    }
+
+    /** A version with other settings, which are only looked at. */
+    public Looked look(Rigged version, Map<String, Setting> changed, Surroundings in) {
+        Airframe geometry = version.geometry();
+        if (geometry == null) {
+            return look(version, in);
+        }
+        Map<String, Setting> values = new HashMap<>(version.values());
         values.putAll(changed);
-        Airframe edited = VersionBook.applied(now.settings(), values, geometry);
-        return new Preview(edited, margins.edited(now.version().id(), edited));
+        return look(version, VersionBook.applied(version.settings(), values, geometry), in);
+    }
+
+    /** A version with another airframe in the place of its own. */
+    public Looked look(Rigged version, Airframe edited, Surroundings in) {
+        return looked(version, edited, margins.edited(version.version().id(), edited), in);
+    }
+
+    private Looked looked(Rigged version, @Nullable Airframe airframe, MarginAnswer margin, Surroundings in) {
+        return new Looked(
+                version,
+                airframe,
+                margin,
+                airframe == null ? null : margins.trim(airframe, margin, in.airDensity(), in.circleRadiusM()));
+    }
+
+    /** Keeps what the flyer's own formula gives for a version, m aft of the origin; null forgets it. */
+    public void ownFormula(String versionId, @Nullable Double neutralPointM) {
+        logbook.change(
+                "own formula",
+                w -> w.preference(
+                        OWN_FORMULA + versionId, neutralPointM == null ? null : String.valueOf(neutralPointM)));
+    }
+
+    /** Keeps the circle in which the figures are computed. */
+    public void circle(double radiusM) {
+        if (!(radiusM > 0)) {
+            throw UserError.badInput("The radius of a circle is above zero.");
+        }
+        logbook.change("circle", w -> Surroundings.keep(w, radiusM));
     }
 
     /** Marks a version as well-behaved, or takes the mark away. */
     public void mark(String versionId, boolean good) {
-        logbook.enter(
+        logbook.change(
                 good ? "marked well-behaved" : "mark taken away",
                 w -> w.update(w.get(Version.class, versionId).withMark(good)));
+    }
+
+    /**
+     * Moves the zero: the flyer knows at which margin a version flew, and the neutral point of the model is shifted to fit.
+     *
+     * @param shiftM of the neutral point, aft positive; null takes the shift away
+     */
+    public void zero(String versionId, @Nullable Double shiftM, @Nullable String reason) {
+        logbook.change(
+                shiftM == null ? "zero taken back" : "zero moved",
+                w -> w.update(w.get(Version.class, versionId).withZero(shiftM, reason)));
     }
 }

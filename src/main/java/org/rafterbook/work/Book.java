@@ -34,7 +34,7 @@ public final class Book implements AutoCloseable {
         this.corrections = new Corrections(logbook, clock);
         this.sheets = new Sheets(logbook, clock, riggings);
         this.margins = new Margins(logbook);
-        this.bench = new BenchDesk(logbook, riggings, margins);
+        this.bench = new BenchDesk(logbook, clock, riggings, margins);
         this.trials = new Trials(logbook, riggings, clock, new SecureRandom()::nextLong);
         this.season = new SeasonDesk(logbook, margins);
         this.motors = new MotorDesk(logbook);

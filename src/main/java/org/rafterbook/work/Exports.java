@@ -135,7 +135,7 @@ public final class Exports {
     }
 
     /** The geometry with the balance measured of it, as it would be with the sheet's own motor. */
-    private static Airframe balanced(Airframe geometry, @Nullable Weighing weighing) {
+    static Airframe balanced(Airframe geometry, @Nullable Weighing weighing) {
         if (weighing == null) {
             return geometry;
         }

@@ -201,18 +201,25 @@ public final class Riggings {
         return def;
     }
 
-    /** A newly tied key is read from the geometry of the versions that have one, so that they stay what they were. */
-    private static void tie(Writer writer, String modelId, SettingDef def, SheetPath path) {
+    /**
+     * A newly tied key is read from the geometry of the versions that have one, so that they stay what they were; where the
+     * setting was recorded before it was tied, its value goes into the geometry.
+     */
+    static void tie(Writer writer, String modelId, SettingDef def, SheetPath path) {
         Model model = writer.get(Model.class, modelId);
         for (Version version : writer.where(Version.class, "modelId", modelId)) {
             Airframe geometry = Geometry.of(version);
             if (geometry == null || !path.isIn(geometry)) {
                 continue;
             }
-            writer.insert(new SettingValue(Logbook.newId(), version.id(), def.id(), path.read(geometry), null, null));
             Map<String, Setting> values = new HashMap<>();
             writer.where(SettingValue.class, "versionId", version.id())
                     .forEach(v -> values.put(v.settingId(), new Setting(v.number(), v.word(), v.asTyped())));
+            if (!values.containsKey(def.id())) {
+                double stands = path.read(geometry);
+                writer.insert(new SettingValue(Logbook.newId(), version.id(), def.id(), stands, null, null));
+                values.put(def.id(), Setting.of(stands));
+            }
             Corrections.rebuild(writer, model, VersionBook.definitions(writer, modelId), version, values, geometry);
         }
     }
@@ -235,22 +242,55 @@ public final class Riggings {
 
     /** Sets the model to a version it has flown before or that was sketched. */
     public Rigged backTo(String versionId, String why, @Nullable String trialId) {
+        return from(versionId, Map.of(), why, trialId);
+    }
+
+    /**
+     * Sets the model to a version it has flown before or that was sketched, with some settings changed.
+     *
+     * @param changed new values keyed by setting id
+     */
+    public Rigged from(String versionId, Map<String, Setting> changed, String why, @Nullable String trialId) {
         return logbook.enter(why, w -> {
             Version version = w.get(Version.class, versionId);
             Rigged there = rigged(w, w.get(Model.class, version.modelId()), null, version);
-            return set(w, there.model(), there.values(), there.geometry(), why, trialId);
+            Map<String, Setting> values = new HashMap<>(there.values());
+            values.putAll(changed);
+            return set(w, there.model(), values, there.geometry(), why, trialId);
         });
     }
 
-    /** Makes a version that is only looked at and compared; it flies when it is taken to the Hall. */
-    public Rigged sketch(String modelId, Map<String, Setting> changed, @Nullable Airframe geometry) {
+    /**
+     * Makes a version that is only looked at and compared; it flies when it is taken to the Hall.
+     *
+     * @param versionId what it starts from; may be a sketch itself
+     * @param geometry null for that version's own
+     */
+    public Rigged sketch(String versionId, Map<String, Setting> changed, @Nullable Airframe geometry) {
         return logbook.enter("sketch", w -> {
-            Rigged before = now(w, modelId);
-            Map<String, Setting> values = new HashMap<>(before.values());
-            values.putAll(changed);
-            Version version = new VersionBook(w, before.model(), clock)
-                    .findOrMake(w, values, geometry == null ? before.geometry() : geometry, true);
-            return rigged(w, before.model(), null, version);
+            Version version = w.get(Version.class, versionId);
+            Rigged there = rigged(w, w.get(Model.class, version.modelId()), null, version);
+            return sketch(w, there, changed, geometry);
+        });
+    }
+
+    private Rigged sketch(Writer w, Rigged from, Map<String, Setting> changed, @Nullable Airframe geometry) {
+        Map<String, Setting> values = new HashMap<>(from.values());
+        values.putAll(changed);
+        Version version = new VersionBook(w, from.model(), clock)
+                .findOrMake(w, values, geometry == null ? from.geometry() : geometry, true);
+        return rigged(w, from.model(), null, version);
+    }
+
+    /** Takes a sketch that never flew away. */
+    public void dropSketch(String versionId) {
+        logbook.change("sketch taken away", w -> {
+            Version version = w.get(Version.class, versionId);
+            if (!version.sketch()) {
+                throw UserError.badInput("That version has flown; it stays.");
+            }
+            w.where(SettingValue.class, "versionId", versionId).forEach(v -> w.remove(SettingValue.class, v.id()));
+            w.remove(Version.class, versionId);
         });
     }
 

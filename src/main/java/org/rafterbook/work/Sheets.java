@@ -1,7 +1,8 @@
 package org.rafterbook.work;
 
+import java.nio.file.Path;
 import java.time.Clock;
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,8 +19,10 @@ import org.rafterbook.airframe.SheetSettings;
 import org.rafterbook.airframe.Version;
 import org.rafterbook.airframe.Weighing;
 import org.rafterbook.exchange.AirframeSheet;
+import org.rafterbook.exchange.AirframeSheets;
 import org.rafterbook.logbook.Logbook;
 import org.rafterbook.logbook.Writer;
+import org.rafterbook.units.UserError;
 
 /** Takes airframe sheets into the logbook: geometry for a model, and the settings that go with it. */
 public final class Sheets {
@@ -37,6 +40,29 @@ public final class Sheets {
     /** Takes a sheet in as one entry. */
     public Rigged take(AirframeSheet sheet) {
         return logbook.enter("airframe sheet of " + sheet.model(), w -> take(w, sheet));
+    }
+
+    /**
+     * Writes a version as a sheet, with the balance measured of it as it would be with the sheet's own motor.
+     *
+     * @return the file's name
+     */
+    public String write(String versionId, Path file) {
+        AirframeSheet sheet = logbook.read(r -> {
+            Version version = r.get(Version.class, versionId);
+            Model model = r.get(Model.class, version.modelId());
+            Airframe geometry = Geometry.of(version);
+            if (geometry == null) {
+                throw UserError.badInput("This version has no geometry to write: enter its surfaces first.");
+            }
+            Weighing last = r.where(Weighing.class, "versionId", versionId).stream()
+                    .filter(x -> x.balanceM() != null)
+                    .max(Comparator.comparing(Weighing::at))
+                    .orElse(null);
+            return new AirframeSheet(model.name(), model.letter() + version.number(), Exports.balanced(geometry, last));
+        });
+        AirframeSheets.write(sheet, file);
+        return String.valueOf(file.getFileName());
     }
 
     /**
@@ -65,20 +91,32 @@ public final class Sheets {
         return taken;
     }
 
+    /** Deals the settings of a sheet; a free setting of the same name and kind is tied to the sheet instead. */
     static void dealSettings(Writer writer, Model model, Airframe geometry) {
-        List<String> tied = new ArrayList<>();
-        VersionBook.definitions(writer, model.id()).forEach(d -> tied.add(String.valueOf(d.path())));
+        List<SettingDef> known = VersionBook.definitions(writer, model.id());
         for (SheetSettings.Offer offer : SheetSettings.of(geometry)) {
-            if (!tied.contains(offer.path().toString())) {
+            SheetPath path = offer.path();
+            if (known.stream().anyMatch(d -> path.toString().equals(d.path()))) {
+                continue;
+            }
+            SettingDef free = known.stream()
+                    .filter(d -> d.label().equalsIgnoreCase(offer.label()))
+                    .findFirst()
+                    .orElse(null);
+            if (free != null
+                    && free.path() == null
+                    && free.quantity().equals(path.key().quantity())) {
+                Riggings.tie(writer, model.id(), writer.update(free.tiedTo(path.toString())), path);
+            } else {
                 Riggings.addSetting(
                         writer,
                         model.id(),
-                        offer.label(),
-                        offer.path().key().quantity(),
-                        offer.path().key().unit(),
+                        free == null ? offer.label() : offer.label() + " on the sheet",
+                        path.key().quantity(),
+                        path.key().unit(),
                         offer.step(),
                         offer.tolerance(),
-                        offer.path().toString());
+                        path.toString());
             }
         }
     }

@@ -39,6 +39,7 @@ public final class Snapshots {
         all.addAll(ReviewScreens.all());
         all.addAll(WindowScreens.all());
         all.addAll(org.rafterbook.ui.hall.HallScreens.all());
+        all.addAll(org.rafterbook.ui.bench.BenchScreens.all());
         return all;
     }
 

@@ -32,6 +32,8 @@ class MarginsTest {
     @TempDir
     Path folder;
 
+    private static final Surroundings AIR = new Surroundings(1.2, "", 6);
+
     private Book book;
 
     @BeforeEach
@@ -83,7 +85,7 @@ class MarginsTest {
         SettingDef position = position(quire);
         MarginAnswer before = book.margins().ofVersion(quire.version().id(), null, 1);
         MarginAnswer looked = book.bench()
-                .preview(quire, Map.of(position.id(), Setting.of(0.14)))
+                .look(quire, Map.of(position.id(), Setting.of(0.14)), AIR)
                 .margin();
         Rigged slid = book.riggings()
                 .trim(quire.model().id(), Map.of(position.id(), Setting.of(0.14)), "lower 10 mm aft", null);
@@ -156,7 +158,7 @@ class MarginsTest {
                 .findFirst()
                 .orElseThrow();
         MarginAnswer before = book.margins().ofVersion(quire.version().id(), null, 1);
-        BenchDesk.Preview turned = book.bench().preview(quire, Map.of(tail.id(), Setting.of(Math.toRadians(-0.5))));
+        Looked turned = book.bench().look(quire, Map.of(tail.id(), Setting.of(Math.toRadians(-0.5))), AIR);
         assertThat(turned.margin().neutralPointM()).isEqualTo(before.neutralPointM());
         double lift = book.margins().trim(plane, before, 1.2, null).liftCoefficient();
         double slower = book.margins()
@@ -171,7 +173,7 @@ class MarginsTest {
                 List.of(new MassItem("lower", 0.0009, 0.18, 0.02), new MassItem("rest", 0.0025, 0.14, 0)), 0.0016);
         Map<String, Setting> slide = Map.of(position(quire).id(), Setting.of(0.14));
         MarginAnswer first = book.margins().ofVersion(quire.version().id(), null, 1);
-        MarginAnswer second = book.bench().preview(quire, slide).margin();
+        MarginAnswer second = book.bench().look(quire, slide, AIR).margin();
         Version now =
                 book.logbook().read(r -> r.get(Version.class, quire.version().id()));
         book.logbook()
@@ -192,7 +194,7 @@ class MarginsTest {
         double points = 0.003 / first.meanChordM();
         assertThat(book.margins().ofVersion(quire.version().id(), null, 1).margin())
                 .isCloseTo(first.margin() - points, within(1e-12));
-        assertThat(book.bench().preview(quire, slide).margin().margin())
+        assertThat(book.bench().look(quire, slide, AIR).margin().margin())
                 .isCloseTo(second.margin() - points, within(1e-12));
         assertThat(second.differenceFrom(first).bandPoints()).isLessThan(first.band());
     }

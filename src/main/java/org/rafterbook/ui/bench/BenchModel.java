@@ -3,76 +3,126 @@ package org.rafterbook.ui.bench;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.airframe.Airframe;
 import org.rafterbook.airframe.Model;
 import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
-import org.rafterbook.exchange.AirframeSheets;
 import org.rafterbook.ui.action.FxBackground;
+import org.rafterbook.ui.kit.SettingWords;
 import org.rafterbook.work.BenchDesk;
 import org.rafterbook.work.Book;
+import org.rafterbook.work.Job;
+import org.rafterbook.work.Looked;
+import org.rafterbook.work.Rigged;
 
-/** What the Bench shows: the model, the settings as turned, and the margin they give. */
+/** What the Bench shows: a model, the version looked at, its settings as turned, and what they give. */
 final class BenchModel {
 
     private final Book book;
     private final FxBackground background;
     private final FxBackground.Slot loading = new FxBackground.Slot();
-    private final FxBackground.Slot looking = new FxBackground.Slot();
+    private final FxBackground.Slot comparing = new FxBackground.Slot();
+    private final Live<Looked> live;
     private final ReadOnlyObjectWrapper<BenchDesk.@Nullable Bench> bench = new ReadOnlyObjectWrapper<>();
-    private final ReadOnlyObjectWrapper<BenchDesk.@Nullable Preview> preview = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<@Nullable Looked> preview = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<@Nullable Looked> beside = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<@Nullable SettingDef> picked = new ReadOnlyObjectWrapper<>();
     private final Map<String, Setting> changed = new HashMap<>();
     private @Nullable String modelId;
+    private @Nullable String versionId;
+    private @Nullable String besideId;
 
     BenchModel(Book book, FxBackground background) {
         this.book = book;
         this.background = background;
+        live = new Live<>(background, preview::set);
     }
 
     ReadOnlyObjectProperty<BenchDesk.@Nullable Bench> bench() {
         return bench.getReadOnlyProperty();
     }
 
-    /** The trim as turned, null while nothing is turned. */
-    ReadOnlyObjectProperty<BenchDesk.@Nullable Preview> preview() {
+    /** The version looked at with what is turned or typed in a form, null while nothing is. */
+    ReadOnlyObjectProperty<@Nullable Looked> preview() {
         return preview.getReadOnlyProperty();
+    }
+
+    /** The version compared with, null for none. */
+    ReadOnlyObjectProperty<@Nullable Looked> beside() {
+        return beside.getReadOnlyProperty();
     }
 
     ReadOnlyObjectProperty<@Nullable SettingDef> picked() {
         return picked.getReadOnlyProperty();
     }
 
-    /** Loads the model again; what was turned and not kept is let go. */
-    void load() {
-        String wanted = modelId;
-        background.call(progress -> book.bench().load(wanted)).in(loading).then(loaded -> {
-            changed.clear();
-            preview.set(null);
-            bench.set(loaded.orElse(null));
-            loaded.ifPresent(b -> modelId = b.now().model().id());
-        });
+    Book book() {
+        return book;
     }
 
+    FxBackground background() {
+        return background;
+    }
+
+    /** Loads the model again; what was turned and not kept stays turned. */
+    void load() {
+        String wanted = modelId;
+        String version = versionId;
+        background
+                .call(progress -> book.bench().load(wanted, version))
+                .in(loading)
+                .then(loaded -> {
+                    bench.set(loaded.orElse(null));
+                    loaded.ifPresent(b -> {
+                        modelId = b.now().model().id();
+                        compare(besideId);
+                    });
+                    if (anyChanged()) {
+                        look();
+                    }
+                });
+    }
+
+    /** Goes to a model as it is rigged now. */
     void choose(Model model) {
-        modelId = model.id();
+        choose(model.id());
+    }
+
+    private void choose(String id) {
+        modelId = id;
+        versionId = null;
+        besideId = null;
         picked.set(null);
+        letGo();
         load();
     }
 
-    /** The next model of the logbook. */
-    void next() {
-        BenchDesk.Bench now = bench.get();
-        if (now != null) {
-            List<Model> models = now.models();
-            int at = models.indexOf(now.now().model());
-            choose(models.get((at + 1) % models.size()));
-        }
+    /** Looks at another version of the model; null for the one it is rigged as. */
+    void lookAt(@Nullable Rigged version) {
+        versionId = version == null ? null : version.version().id();
+        letGo();
+        load();
     }
 
-    void pick(SettingDef setting) {
+    /** Compares with another version of the model; null for none. */
+    void compare(@Nullable String version) {
+        besideId = version;
+        BenchDesk.Bench now = bench.get();
+        if (now == null || version == null) {
+            beside.set(null);
+            return;
+        }
+        background
+                .call(progress -> book.bench().look(book.riggings().version(version), now.in()))
+                .in(comparing)
+                .then(beside::set);
+    }
+
+    void pick(@Nullable SettingDef setting) {
         picked.set(setting);
     }
 
@@ -81,7 +131,7 @@ final class BenchModel {
     Setting value(SettingDef setting) {
         Setting turned = changed.get(setting.id());
         BenchDesk.Bench now = bench.get();
-        return turned != null || now == null ? turned : now.now().values().get(setting.id());
+        return turned != null || now == null ? turned : shown(now).values().get(setting.id());
     }
 
     boolean isChanged(SettingDef setting) {
@@ -92,87 +142,140 @@ final class BenchModel {
         return !changed.isEmpty();
     }
 
+    /** The version looked at. */
+    static Rigged shown(BenchDesk.Bench bench) {
+        return bench.shown().version();
+    }
+
     /** Turns the picked setting by steps; 0.2 of a step is the finer turn. */
     void turn(double steps) {
         SettingDef setting = picked.get();
-        BenchDesk.Bench now = bench.get();
-        if (setting == null || now == null) {
-            return;
-        }
-        Setting stands = value(setting);
+        Setting stands = setting == null ? null : value(setting);
         Double number = stands == null ? null : stands.number();
-        Double step = setting.step();
-        if (number != null && step != null) {
-            set(setting, Setting.of(number + steps * step));
+        Double step = setting == null ? null : setting.step();
+        if (setting != null && number != null && step != null) {
+            set(setting, Setting.of(within(setting, number + steps * step)));
         }
     }
 
-    /** Sets a setting as typed. */
+    /** The value, or the end of the slider it lies beyond. */
+    static double within(SettingDef setting, double value) {
+        Double low = setting.low();
+        Double high = setting.high();
+        double least = low == null ? value : Math.max(low, value);
+        return high == null ? least : Math.min(high, least);
+    }
+
+    /** Sets a setting as typed or dragged. */
     void set(SettingDef setting, Setting value) {
         BenchDesk.Bench now = bench.get();
         if (now == null) {
             return;
         }
-        Setting before = now.now().values().get(setting.id());
+        Setting before = shown(now).values().get(setting.id());
         if (before != null && before.same(value, 0)) {
             changed.remove(setting.id());
         } else {
             changed.put(setting.id(), value);
         }
-        Map<String, Setting> turned = Map.copyOf(changed);
-        background
-                .call(progress -> book.bench().preview(now.now(), turned))
-                .in(looking)
-                .then(preview::set);
+        look();
+    }
+
+    /** Sets several settings at once. */
+    void turnTo(Map<String, Setting> values) {
+        changed.putAll(values);
+        look();
+    }
+
+    private void look() {
+        BenchDesk.Bench now = bench.get();
+        if (now != null) {
+            Map<String, Setting> turned = Map.copyOf(changed);
+            live.ask(progress -> book.bench().look(shown(now), turned, now.in()));
+        }
+    }
+
+    /** Looks at an airframe as it is typed in a form; null for the version's own again. */
+    void look(@Nullable Airframe edited) {
+        BenchDesk.Bench now = bench.get();
+        if (now == null || edited == null) {
+            live.forget();
+            preview.set(null);
+        } else {
+            live.ask(progress -> book.bench().look(shown(now), edited, now.in()));
+        }
     }
 
     /** Lets go what was turned. */
     void letGo() {
-        load();
+        changed.clear();
+        live.forget();
+        preview.set(null);
     }
 
-    /** Sets the model to what was turned: its next flight flies on it. */
+    /** Sets the model to the version looked at with what was turned: its next flight flies on it. */
     void keep() {
         BenchDesk.Bench now = bench.get();
-        if (now == null || changed.isEmpty()) {
+        if (now == null || changed.isEmpty() && now.showsNow()) {
             return;
         }
         Map<String, Setting> turned = Map.copyOf(changed);
-        String why = now.now().settings().stream()
-                .filter(s -> turned.containsKey(s.id()))
-                .map(s -> s.label() + " " + BenchWords.value(s, turned.get(s.id())))
-                .reduce((a, b) -> a + ", " + b)
-                .orElse("trim");
-        background
-                .call(progress -> book.riggings().trim(now.now().model().id(), turned, why, null))
-                .then(rigged -> load());
+        String from = shown(now).version().id();
+        String why = turned.isEmpty() ? "back to " + shown(now).name() : words(now, turned);
+        enter(progress -> book.riggings().from(from, turned, why, null), rigged -> lookAt(null));
     }
 
-    /** Adds a model that has only a name. */
-    void addModel(String name) {
-        background.call(progress -> book.riggings().addModel(name)).then(this::choose);
-    }
-
-    /** Marks the version as well-behaved, or takes the mark away. */
-    void mark() {
+    /** Keeps what was turned as a version that is only compared until it is taken to the Hall. */
+    void sketch() {
         BenchDesk.Bench now = bench.get();
         if (now != null) {
-            background
-                    .call(progress -> {
-                        book.bench()
-                                .mark(
-                                        now.now().version().id(),
-                                        !now.now().version().markedGood());
-                        return true;
-                    })
-                    .then(done -> load());
+            Map<String, Setting> turned = Map.copyOf(changed);
+            enter(progress -> book.riggings().sketch(shown(now).version().id(), turned, null), this::lookAt);
         }
     }
 
-    /** Takes an airframe sheet in. */
-    void readSheet(java.nio.file.Path file) {
-        background
-                .call(progress -> book.sheets().take(AirframeSheets.read(file)))
-                .then(taken -> choose(taken.model()));
+    private static String words(BenchDesk.Bench now, Map<String, Setting> turned) {
+        return shown(now).settings().stream()
+                .filter(s -> turned.containsKey(s.id()))
+                .map(s -> s.label() + " " + SettingWords.value(s, turned.get(s.id())))
+                .reduce((a, b) -> a + ", " + b)
+                .orElse("trim");
+    }
+
+    /** Marks the version looked at as well-behaved, or takes the mark away. */
+    void mark() {
+        BenchDesk.Bench now = bench.get();
+        if (now != null) {
+            boolean good = !shown(now).version().markedGood();
+            String version = shown(now).version().id();
+            enter(
+                    progress -> {
+                        book.bench().mark(version, good);
+                        return good;
+                    },
+                    done -> {});
+        }
+    }
+
+    /** Enters something in the logbook; the bench is loaded again when it is kept. */
+    <T> void enter(Job<? extends T> entry, Consumer<? super T> kept) {
+        background.<T>call(entry).then(value -> {
+            load();
+            kept.accept(value);
+        });
+    }
+
+    /** The same with a taker for a refusal. */
+    <T> void enter(Job<? extends T> entry, Consumer<? super T> kept, Consumer<Throwable> refused) {
+        background.<T>call(entry).otherwise(refused).then(value -> {
+            load();
+            kept.accept(value);
+        });
+    }
+
+    /** The models in the order of the list, empty while nothing is loaded. */
+    List<Model> models() {
+        BenchDesk.Bench now = bench.get();
+        return now == null ? List.of() : now.models();
     }
 }

@@ -1,294 +1,220 @@
 package org.rafterbook.ui.bench;
 
-import java.util.HashMap;
-import java.util.Map;
+import java.time.ZoneId;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Objects;
+import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import javafx.geometry.Insets;
 import javafx.scene.Node;
-import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
-import org.rafterbook.airframe.Airframe;
-import org.rafterbook.airframe.Setting;
-import org.rafterbook.airframe.SettingDef;
-import org.rafterbook.airframe.Surface;
 import org.rafterbook.logbook.Subscription;
 import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.action.Keys;
-import org.rafterbook.ui.chart.MarginBar;
-import org.rafterbook.ui.kit.Buttons;
-import org.rafterbook.ui.kit.ChoiceField;
 import org.rafterbook.ui.kit.EmptyBox;
-import org.rafterbook.ui.kit.Field;
+import org.rafterbook.ui.kit.Figure;
 import org.rafterbook.ui.kit.Lay;
-import org.rafterbook.ui.kit.SettingRow;
-import org.rafterbook.ui.kit.Sheet;
-import org.rafterbook.ui.kit.Words;
-import org.rafterbook.ui.shell.Dialogs;
 import org.rafterbook.ui.shell.Place;
 import org.rafterbook.ui.shell.Tools;
+import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.BenchDesk;
 import org.rafterbook.work.Book;
+import org.rafterbook.work.Looked;
 import org.rafterbook.work.MarginAnswer;
+import org.rafterbook.work.Rigged;
 
-/** The Bench: rig strip, airframe to scale, settings and margin. */
+/** The Bench: rig strip, airframe to scale, and at the right its settings or a form. */
 public final class BenchPlace implements Place {
 
-    private final Tools tools;
+    private static final double GAP = 12;
+
     private final Book book;
     private final BenchModel model;
-    private final Keys keys;
-    private final ReadOnlyObjectWrapper<Keys> keysNow;
-    private final ReadOnlyStringWrapper subtitle = new ReadOnlyStringWrapper("");
-    private final StackPane root = new StackPane();
+    private final BenchContext context;
+    private final BenchCommands commands;
+    private final Deque<BenchPage> pages = new ArrayDeque<>();
+    private final BenchPage settings;
+    private final StripPane strip;
+    private final AirframePane drawing;
     private final BorderPane bench = new BorderPane();
-    private final ChoiceField<org.rafterbook.airframe.Model> models = new ChoiceField<>("Model", m -> m.name());
-    private final RigStrip strip = new RigStrip();
-    private final AirframeDrawing drawing = new AirframeDrawing();
-    private final Label margin = Words.readout("–", 1);
-    private final Label verdict = Words.prose("");
-    private final MarginBar bar = new MarginBar();
-    private final VBox settings = Lay.column(0);
-    private final VBox means = Lay.column(4);
-    private final Map<String, Action> picks = new HashMap<>();
-    private final Map<String, SettingRow> rows = new HashMap<>();
-    private final Action keep;
+    private final StackPane middle;
     private final EmptyBox empty;
     private final EmptyBox noGeometry;
-    private final Field<String> newModel = Field.words("Name of a new model");
+    private final VBox emptyPlace;
+    private final ReadOnlyObjectWrapper<Keys> keys;
+    private final ReadOnlyStringWrapper subtitle = new ReadOnlyStringWrapper("");
+    private final ObservableList<Node> figures = FXCollections.observableArrayList();
     private @Nullable Subscription listening;
 
     public BenchPlace(Tools tools, Book book) {
-        this.tools = tools;
         this.book = book;
-        this.model = new BenchModel(book, tools.background());
-        keys = tools.keys();
-        keysNow = new ReadOnlyObjectWrapper<>(keys);
-        Action next = keys.on("M", "Next model", model::next);
-        keep = keys.on("Enter", "Change the trim", model::keep);
-        Action letGo = keys.on("Esc", "Let go", model::letGo);
-        keys.on("→", "Turn up", () -> model.turn(1));
-        keys.on("←", "Turn down", () -> model.turn(-1));
-        keys.on("Shift+→", "Finer up", () -> model.turn(0.2));
-        keys.on("Shift+←", "Finer down", () -> model.turn(-0.2));
-        Action sheet = keys.on("O", "Read an airframe sheet", this::readSheet);
-        Action mark = keys.on("K", "Mark as well-behaved", model::mark);
-        keys.hint("← →", "turn it");
-        keys.hint("Shift", "finer");
-        keys.hint("Enter", "change the trim");
-        keys.hint("O", "airframe sheet");
+        model = new BenchModel(book, tools.background());
+        context = new BenchContext(tools, model, DisplayUnits.METRIC, this::open, this::back);
+        drawing = new AirframePane(new PointerMoves(model));
+        commands = new BenchCommands(context, drawing);
+        settings = commands.settingsPage();
+        keys = new ReadOnlyObjectWrapper<>(settings.keys());
+        strip = commands.strip(ZoneId.systemDefault());
         empty = new EmptyBox(
-                "No model yet.", "A model needs only a name to fly; its drawing and margin come from a sheet.", sheet);
+                "No model yet.",
+                "Its drawing, margin and rig strip appear here. A model needs only a name to fly.",
+                commands.newModel(),
+                commands.readSheet());
         noGeometry = new EmptyBox(
-                "No geometry.",
-                "The margin needs span and chord, places and a balance: read an airframe sheet.",
-                sheet);
-        models.onChosen(model::choose);
-        newModel.onKept(name -> {
-            if (name != null && !name.isBlank()) {
-                model.addModel(name);
-                newModel.fill("");
-            }
-        });
-        margin.setAccessibleText("Stability margin");
-        margin.setMinWidth(Label.USE_PREF_SIZE);
-        margin.setWrapText(false);
-        Sheet left = new Sheet();
-        left.section(models, newModel, Buttons.link(next));
-        left.section("Rig strip", "newest on top");
-        left.add(Lay.grow(strip));
-        left.section(Buttons.primary(keep), Buttons.secondary(letGo), Buttons.secondary(mark), Buttons.link(sheet));
-        Sheet right = new Sheet();
-        right.section("Stability margin", "", Lay.row(12, margin, Lay.grow(verdict)), bar);
-        right.add(settings);
-        right.section("What it means", "", means);
-        left.setPrefWidth(260);
-        left.setMinWidth(220);
-        right.setPrefWidth(310);
-        right.setMinWidth(280);
-        StackPane middle = new StackPane(drawing, noGeometry);
-        BorderPane.setMargin(middle, new javafx.geometry.Insets(0, 12, 0, 12));
-        middle.setMinWidth(0);
-        bench.setLeft(left);
+                "No geometry yet.",
+                "The drawing and the margin begin with span and chord.",
+                commands.airframe(),
+                commands.readSheet());
+        emptyPlace = new VBox(empty, noGeometry);
+        emptyPlace.getStyleClass().add("bench-empty");
+        emptyPlace.setPickOnBounds(false);
+        middle = new StackPane(drawing, emptyPlace);
+        middle.setMinSize(0, 0);
+        middle.getStyleClass().addAll("sheet", "bench-middle");
+        bench.setLeft(strip.node());
         bench.setCenter(middle);
-        bench.setRight(right);
-        root.getStyleClass().add("pad-16");
-        root.getChildren().addAll(bench, new VBox(empty));
+        bench.setRight(settings.node());
+        BorderPane.setMargin(middle, new Insets(0, GAP, 0, GAP));
+        bench.getStyleClass().add("bench");
+        bench.getStylesheets()
+                .add(Objects.requireNonNull(BenchPlace.class.getResource("bench.css"))
+                        .toExternalForm());
         model.bench().subscribe(this::loaded);
-        model.preview().subscribe(p -> show());
-        model.picked().subscribe(p -> show());
+        model.preview().subscribe(now -> draw());
+        model.beside().subscribe(now -> draw());
     }
 
-    private void readSheet() {
-        tools.dialogs()
-                .open("Airframe sheet", new Dialogs.FileKind("Airframe sheet", java.util.List.of("*.json")))
-                .ifPresent(model::readSheet);
+    private void open(BenchPage page) {
+        pages.push(page);
+        show(page);
+    }
+
+    private void back() {
+        if (!pages.isEmpty()) {
+            pages.pop();
+        }
+        show(pages.isEmpty() ? settings : pages.peek());
+        if (bench.getScene() != null && pages.isEmpty()) {
+            bench.getScene().getRoot().requestFocus();
+        }
+    }
+
+    private void show(BenchPage page) {
+        bench.setRight(page.node());
+        keys.set(page.keys());
+        BenchDesk.Bench now = model.bench().get();
+        if (now != null) {
+            page.opened(now);
+        } else if (page instanceof EntryForm form) {
+            form.form.focusFirst();
+        }
     }
 
     private void loaded(BenchDesk.@Nullable Bench now) {
-        Lay.show(empty.getParent(), now == null);
-        Lay.show(bench, true);
+        boolean any = now != null;
+        Lay.show(strip.node(), any);
+        Lay.show(bench.getRight(), any || !pages.isEmpty());
+        Lay.show(empty, !any);
+        boolean flat = now != null
+                && (now.shown().airframe() == null
+                        || now.shown().airframe().surfaces().isEmpty());
+        Lay.show(noGeometry, flat);
         if (now == null) {
             subtitle.set("");
+            figures.clear();
+            drawing.show(AirframeDrawing.Subject.NOTHING);
             return;
         }
-        models.offer(now.models(), now.now().model());
-        strip.show(now.strip());
-        subtitle.set(now.now().model().name() + ", version " + now.now().name()
-                + (now.now().version().markedGood() ? ", well-behaved" : ""));
-        picks.values().forEach(keys::forget);
-        picks.clear();
-        rows.clear();
-        settings.getChildren().clear();
-        for (SettingDef setting : now.now().settings()) {
-            String letter = setting.keyLetter();
-            Action pick = letter == null
-                    ? keys.action(setting.label(), () -> model.pick(setting))
-                    : keys.on(letter, setting.label(), () -> model.pick(setting));
-            picks.put(setting.id(), pick);
-            SettingRow row = new SettingRow(pick).narrow();
-            rows.put(setting.id(), row);
-            settings.getChildren().add(row);
+        strip.show(now);
+        commands.follow(now);
+        subtitle.set(subtitle(now));
+        BenchPage page = pages.peek();
+        if (page != null) {
+            page.loaded(now);
         }
-        show();
+        draw();
     }
 
-    private void show() {
+    private static String subtitle(BenchDesk.Bench now) {
+        Rigged shown = BenchModel.shown(now);
+        String what = shown.version().sketch() ? "sketch " : "version ";
+        String build =
+                now.now().model().build() > 1 ? ", build " + shown.version().build() : "";
+        return shown.model().name() + ", " + what + shown.name() + build
+                + (shown.version().markedGood() ? ", well-behaved" : "")
+                + (now.showsNow() ? "" : "; rigged as " + now.now().name());
+    }
+
+    private void draw() {
         BenchDesk.Bench now = model.bench().get();
         if (now == null) {
             return;
         }
-        BenchDesk.Preview preview = model.preview().get();
-        SettingDef picked = model.picked().get();
-        for (SettingDef setting : now.now().settings()) {
-            SettingRow row = rows.get(setting.id());
-            if (row != null) {
-                Setting before = now.now().values().get(setting.id());
-                row.show(
-                        BenchWords.value(setting, model.value(setting)),
-                        model.isChanged(setting) ? BenchWords.value(setting, before) : null);
-                row.picked(picked != null && picked.id().equals(setting.id()));
-            }
-        }
-        Airframe geometry = now.now().geometry();
-        MarginAnswer answer = preview == null ? now.margin() : preview.margin();
-        boolean turned = preview != null && model.anyChanged();
-        drawing.show(turned && preview != null ? preview.airframe() : geometry, turned ? geometry : null, answer);
-        Lay.show(noGeometry, geometry == null);
-        keep.enabledProperty().set(model.anyChanged());
-        margin.setText(BenchWords.percent(answer.margin()));
-        verdict.setText(verdict(now, answer, turned));
-        bar.show(new MarginBar.Margin(
-                percent(answer.margin()),
-                turned ? percent(now.margin().margin()) : null,
-                percent(answer.band()),
-                percent(now.now().model().wishedLow()),
-                percent(now.now().model().wishedHigh())));
-        means.getChildren().clear();
-        mean("Balance", BenchWords.millimetres(answer.balanceM()));
-        mean("Neutral point", BenchWords.millimetres(answer.neutralPointM()));
-        mean("Mean chord", BenchWords.millimetres(answer.meanChordM()));
-        mean("Ready to fly", mass(answer.massKg()));
-        mean("Area of all wings", area(answer.areaM2()));
-        mean("Longer span² / area", plain(answer.aspectRatio()));
-        answer.liftShare()
-                .forEach((name, share) -> mean("Lift of " + name, QuantityFormat.rounded(share * 100, 0) + " %"));
-        if (geometry != null) {
-            decalage(turned && preview != null && preview.airframe() != null ? preview.airframe() : geometry);
-        }
-        if (answer.neutralPointM() != null) {
-            means.getChildren().add(note("Neutral point by " + MarginAnswer.LATTICE + "."));
-        }
-        if (answer.closedFormNote() != null) {
-            means.getChildren().add(note(answer.closedFormNote()));
-        }
+        Looked preview = model.preview().get();
+        Looked looked = preview == null ? now.shown() : preview;
+        Looked beside = preview == null ? model.beside().get() : now.shown();
+        drawing.show(new AirframeDrawing.Subject(
+                looked.airframe(),
+                beside == null ? null : beside.airframe(),
+                looked.margin(),
+                now.now().model().wishedLow(),
+                now.now().model().wishedHigh()));
+        MarginAnswer margin = looked.margin();
+        Double area = margin.areaM2();
+        Double band = margin.band();
+        boolean several = looked.margin().liftShare().size() > 2;
+        figures.setAll(
+                new Figure("Ready to fly", BenchWords.grams(margin.massKg()) + " with motor").strong(),
+                new Figure(
+                                several ? "Area of all wings" : "Wing area",
+                                area == null ? "–" : QuantityFormat.rounded(area * 100, 2) + " dm²")
+                        .strong(),
+                new Figure(
+                                "Neutral point by",
+                                band == null
+                                        ? MarginAnswer.LATTICE
+                                        : MarginAnswer.LATTICE + ", ± " + QuantityFormat.rounded(band * 100, 1) + " %")
+                        .strong());
     }
 
-    private void decalage(Airframe airframe) {
-        Surface wing = first(airframe, org.rafterbook.airframe.Role.WING);
-        Surface tail = first(airframe, org.rafterbook.airframe.Role.TAILPLANE);
-        if (wing != null && tail != null) {
-            double degrees = Math.toDegrees(wing.incidenceRad() - tail.incidenceRad());
-            mean("Decalage, follows", QuantityFormat.rounded(degrees, 2) + "°");
-        }
-    }
-
-    private static @Nullable Surface first(Airframe airframe, org.rafterbook.airframe.Role role) {
-        return airframe.surfaces().stream()
-                .filter(s -> s.role() == role)
-                .findFirst()
-                .orElse(null);
-    }
-
-    private static String verdict(BenchDesk.Bench now, MarginAnswer answer, boolean turned) {
-        Double is = answer.margin();
-        if (is == null) {
-            return answer.missing() == null ? "The margin cannot be told." : answer.missing();
-        }
-        if (is < 0) {
-            return "Unstable by " + BenchWords.percent(-is) + ".";
-        }
-        MarginAnswer good = now.goodMargin();
-        Double was = good == null ? now.margin().margin() : good.margin();
-        String than = good == null || now.good() == null ? "before" : now.good().name() + ", well-behaved";
-        if (was == null || (good == null && !turned) || answer.meanChordM() == null) {
-            return "Mark a version as well-behaved to compare with it.";
-        }
-        double points = (is - was) * 100;
-        double mm = (is - was) * answer.meanChordM() * 1000;
-        return QuantityFormat.rounded(Math.abs(points), 1) + " points (" + QuantityFormat.rounded(Math.abs(mm), 1)
-                + " mm) " + (points < 0 ? "less" : "more") + " than " + than;
-    }
-
-    private void mean(String name, String value) {
-        means.getChildren().add(Lay.row(8, Words.aside(name), Lay.space(), Words.body(value)));
-    }
-
-    private static Label note(String text) {
-        Label label = Words.hint(text);
-        label.setWrapText(true);
-        return label;
-    }
-
-    private static @Nullable Double percent(@Nullable Double fraction) {
-        return fraction == null ? null : fraction * 100;
-    }
-
-    private static String mass(@Nullable Double kg) {
-        return kg == null ? QuantityFormat.UNKNOWN : QuantityFormat.rounded(kg * 1000, 2) + " g";
-    }
-
-    private static String area(@Nullable Double m2) {
-        return m2 == null ? QuantityFormat.UNKNOWN : QuantityFormat.rounded(m2 * 100, 2) + " dm²";
-    }
-
-    private static String plain(@Nullable Double value) {
-        return value == null ? QuantityFormat.UNKNOWN : QuantityFormat.rounded(value, 2);
+    /** The view model, for tests and pictures. */
+    BenchModel model() {
+        return model;
     }
 
     @Override
     public Node node() {
-        return root;
+        return bench;
     }
 
     @Override
     public ObservableValue<Keys> keys() {
-        return keysNow.getReadOnlyProperty();
+        return keys.getReadOnlyProperty();
     }
 
     @Override
-    public ReadOnlyStringProperty subtitle() {
+    public ObservableValue<String> subtitle() {
         return subtitle.getReadOnlyProperty();
     }
 
     @Override
+    public ObservableList<Node> figures() {
+        return figures;
+    }
+
+    @Override
     public void shown() {
-        listening = book.onChange(() -> javafx.application.Platform.runLater(model::load));
+        listening = book.onChange(() -> Platform.runLater(model::load));
         model.load();
     }
 
@@ -298,5 +224,10 @@ public final class BenchPlace implements Place {
             listening.cancel();
             listening = null;
         }
+    }
+
+    /** The actions a form is opened by, for tests and pictures. */
+    List<Action> actions() {
+        return List.copyOf(keys.get().actions());
     }
 }

@@ -1,47 +1,49 @@
 package org.rafterbook.ui.bench;
 
 import org.jspecify.annotations.Nullable;
-import org.rafterbook.airframe.Setting;
-import org.rafterbook.airframe.SettingDef;
-import org.rafterbook.airframe.TrimChange;
-import org.rafterbook.units.DisplayUnits;
-import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityFormat;
 
-/** Settings and changes in words. */
+/** Figures of the Bench in words. */
 final class BenchWords {
-
-    private static final QuantityFormat FORMAT = new QuantityFormat(DisplayUnits.METRIC);
 
     private BenchWords() {}
 
-    static String value(SettingDef setting, @Nullable Setting value) {
-        if (value == null) {
-            return QuantityFormat.UNKNOWN;
-        }
-        Double number = value.number();
-        return number == null ? String.valueOf(value.word()) : FORMAT.shortest(quantity(setting), number, 2);
-    }
-
-    static Quantity quantity(SettingDef setting) {
-        for (Quantity quantity : Quantity.values()) {
-            if (quantity.name().equals(setting.quantity())) {
-                return quantity;
-            }
-        }
-        return Quantity.PLAIN;
-    }
-
-    static String change(TrimChange change) {
-        String from = change.from() == null ? "" : ", was " + value(change.setting(), change.from());
-        return change.setting().label() + " " + value(change.setting(), change.to()) + from;
-    }
-
+    /** A fraction as per cent with one decimal. */
     static String percent(@Nullable Double fraction) {
         return fraction == null ? QuantityFormat.UNKNOWN : QuantityFormat.rounded(fraction * 100, 1) + " %";
     }
 
+    static @Nullable Double inPercent(@Nullable Double fraction) {
+        return fraction == null ? null : (Double) (fraction * 100);
+    }
+
+    /** A length in millimetres with one decimal, without its unit. */
+    static String mm(@Nullable Double metres) {
+        return metres == null ? QuantityFormat.UNKNOWN : QuantityFormat.rounded(metres * 1000, 1);
+    }
+
+    /** A length with its unit. */
     static String millimetres(@Nullable Double metres) {
-        return metres == null ? QuantityFormat.UNKNOWN : QuantityFormat.rounded(metres * 1000, 1) + " mm";
+        return metres == null ? QuantityFormat.UNKNOWN : mm(metres) + " mm";
+    }
+
+    static String grams(@Nullable Double kg) {
+        return kg == null ? QuantityFormat.UNKNOWN : QuantityFormat.rounded(kg * 1000, 2) + " g";
+    }
+
+    static String degrees(@Nullable Double rad, int decimals) {
+        return rad == null ? QuantityFormat.UNKNOWN : QuantityFormat.rounded(Math.toDegrees(rad), decimals) + "°";
+    }
+
+    static String number(@Nullable Double value, int decimals) {
+        return value == null || !Double.isFinite(value)
+                ? QuantityFormat.UNKNOWN
+                : QuantityFormat.rounded(value, decimals);
+    }
+
+    /** A difference with its sign. */
+    static String signed(@Nullable Double value, int decimals) {
+        String text = number(value, decimals);
+        return value != null && value > 0 && !text.equals(QuantityFormat.UNKNOWN) ? "+" + text : text;
     }
 }

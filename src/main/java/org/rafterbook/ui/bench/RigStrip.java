@@ -1,64 +1,166 @@
 package org.rafterbook.ui.bench;
 
+import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Rigging;
+import org.rafterbook.airframe.TrimChange;
+import org.rafterbook.ui.draw.Icon;
+import org.rafterbook.ui.draw.IconView;
+import org.rafterbook.ui.draw.MarkStyle;
 import org.rafterbook.ui.draw.MarkView;
 import org.rafterbook.ui.draw.VersionMark;
 import org.rafterbook.ui.kit.Lay;
+import org.rafterbook.ui.kit.SettingWords;
 import org.rafterbook.ui.kit.Words;
 import org.rafterbook.work.BenchDesk;
+import org.rafterbook.work.Rigged;
 
-/** The rig strip: each occasion on which the model was set to a version, newest on top. */
-final class RigStrip extends ScrollPane {
+/** The rig strip: an upright rule with a graduation for each occasion on which the model was rigged, newest on top. */
+final class RigStrip {
 
+    private static final PseudoClass HERE = PseudoClass.getPseudoClass("here");
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
 
+    private final ZoneId zone;
+    private final Consumer<Rigged> picked;
     private final VBox rows = Lay.column(0);
+    private final ScrollPane node = Lay.rolling(rows);
+    private List<BenchDesk.Occasion> strip = List.of();
+    private final List<Node> rowNodes = new ArrayList<>();
 
-    RigStrip() {
-        setContent(rows);
-        setFitToWidth(true);
-        setHbarPolicy(ScrollBarPolicy.NEVER);
-        setAccessibleText("Rig strip, newest first");
+    RigStrip(ZoneId zone, Consumer<Rigged> picked) {
+        this.zone = zone;
+        this.picked = picked;
+        rows.getStyleClass().add("rig-strip");
+        node.setAccessibleText("Rig strip, newest first");
     }
 
-    void show(List<BenchDesk.Occasion> strip) {
-        rows.getChildren().setAll(strip.stream().map(RigStrip::row).toList());
+    Node node() {
+        return node;
     }
 
-    private static Node row(BenchDesk.Occasion occasion) {
-        Rigging rigging = occasion.rigged().rigging();
-        String day = rigging == null || rigging.setAt() == null
-                ? ""
-                : DAY.format(rigging.setAt().atZone(ZoneId.systemDefault()));
-        MarkView mark =
-                new MarkView(VersionMark.dealt(occasion.rigged().version().number() - 1));
-        Label flights = Words.small(occasion.flights() == 1 ? "1 flight" : occasion.flights() + " flights");
-        VBox words = Lay.column(0);
-        words.getChildren().add(Lay.row(8, mark, Words.bold(occasion.rigged().name()), Lay.space(), flights));
+    /** Shows the strip with the rows of one version marked. */
+    void show(List<BenchDesk.Occasion> newStrip, @Nullable Rigged shown) {
+        if (!newStrip.equals(strip)) {
+            strip = List.copyOf(newStrip);
+            rowNodes.clear();
+            String day = "";
+            for (BenchDesk.Occasion occasion : strip) {
+                String own = day(occasion.rigged().rigging());
+                rowNodes.add(row(occasion, own.equals(day) ? "" : own));
+                day = own;
+            }
+            rows.getChildren().setAll(rowNodes);
+        }
+        boolean marked = false;
+        for (int i = 0; i < strip.size(); i++) {
+            boolean here = !marked && shown != null && same(strip.get(i).rigged(), shown);
+            marked |= here;
+            rowNodes.get(i).pseudoClassStateChanged(HERE, here);
+        }
+    }
+
+    private static boolean same(Rigged a, Rigged b) {
+        return a.version().id().equals(b.version().id());
+    }
+
+    private String day(@Nullable Rigging rigging) {
+        Instant at = rigging == null ? null : rigging.setAt();
+        return at == null ? "" : DAY.format(at.atZone(zone));
+    }
+
+    private Node row(BenchDesk.Occasion occasion, String day) {
+        Rigged rigged = occasion.rigged();
+        VBox words = Lay.column(0, head(rigged, occasion.flights()));
+        words.getChildren().add(change(occasion));
+        words.getChildren().add(Words.hint(handling(occasion)));
+        if (rigged.version().markedGood()) {
+            words.getChildren().add(Words.small("well-behaved"));
+        }
+        Label date = Lay.styled(Words.small(day), "strip-day");
+        Region tick = Lay.styled(new Region(), "strip-tick");
+        HBox row = new HBox(date, tick, Lay.grow(Lay.styled(words, "strip-words")));
+        row.getStyleClass().add("strip-row");
+        row.setOnMouseClicked(event -> picked.accept(rigged));
+        row.setAccessibleText(rigged.name() + ", " + occasion.flights() + " flights");
+        return row;
+    }
+
+    private static String handling(BenchDesk.Occasion occasion) {
+        int upset = occasion.upsets().of();
+        if (upset > 0) {
+            return occasion.upsets().counts() + (upset == 1 ? " upset" : " upsets") + " recovered";
+        }
+        return occasion.flights() > 0 ? "no upset" : "not flown yet";
+    }
+
+    static HBox head(Rigged rigged, int flights) {
+        MarkStyle style = rigged.version().sketch() ? MarkStyle.OPEN : MarkStyle.CLEAN;
+        MarkView mark = new MarkView(VersionMark.dealt(rigged.version().number() - 1), style);
+        Label name = Words.bold(rigged.name());
+        name.setMinWidth(Region.USE_PREF_SIZE);
+        HBox head = Lay.row(8, mark, name);
+        Label count = Words.small(flights == 1 ? "1 flight" : flights + " flights");
+        count.setMinWidth(Region.USE_PREF_SIZE);
+        head.getChildren().addAll(Lay.space(), count);
+        return head;
+    }
+
+    private static Node change(BenchDesk.Occasion occasion) {
+        String changes = occasion.changes().stream()
+                .map(occasion.isReturn() ? RigStrip::to : SettingWords::shortChange)
+                .collect(Collectors.joining(", "));
         if (occasion.isReturn()) {
-            words.getChildren().add(Words.small("↩ back to " + occasion.rigged().name()));
+            String back = "back to " + occasion.rigged().name() + (changes.isEmpty() ? "" : ", " + changes);
+            HBox row = Lay.row(4, new IconView(Icon.BACK, 1), Lay.grow(wrapped(back)));
+            row.setAlignment(Pos.TOP_LEFT);
+            return row;
         }
-        occasion.changes().forEach(c -> words.getChildren().add(wrapped(BenchWords.change(c))));
-        if (occasion.changes().isEmpty() && !occasion.isReturn()) {
-            words.getChildren().add(Words.hint("as built"));
-        }
-        Label date = Words.small(day);
-        date.setMinWidth(USE_PREF_SIZE);
-        date.setPrefWidth(48);
-        return Lay.column(0, Lay.styled(Lay.row(8, date, Lay.grow(words)), "pad-8"), Lay.hairline());
+        Rigging rigging = occasion.rigged().rigging();
+        String reason = rigging == null || rigging.reason() == null ? "as built" : rigging.reason();
+        return wrapped(changes.isEmpty() ? reason : changes);
+    }
+
+    private static String to(TrimChange change) {
+        return change.setting().label().toLowerCase(Locale.ROOT) + " "
+                + SettingWords.value(change.setting(), change.to());
     }
 
     private static Label wrapped(String text) {
         Label label = Words.small(text);
         label.setWrapText(true);
         return label;
+    }
+
+    /** The version one row above (-1) or below (1) the one shown; null at the end. */
+    @Nullable
+    Rigged next(@Nullable Rigged shown, int step) {
+        int at = -1;
+        for (int i = 0; i < strip.size() && at < 0; i++) {
+            at = shown != null && same(strip.get(i).rigged(), shown) ? i : -1;
+        }
+        int to = at + step;
+        while (to >= 0
+                && to < strip.size()
+                && shown != null
+                && same(strip.get(to).rigged(), shown)) {
+            to += step;
+        }
+        return to < 0 || to >= strip.size() ? null : strip.get(to).rigged();
     }
 }

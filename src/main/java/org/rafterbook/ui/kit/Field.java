@@ -23,6 +23,7 @@ import org.rafterbook.units.QuantityParser;
 import org.rafterbook.units.TypedRange;
 import org.rafterbook.units.TypedValue;
 import org.rafterbook.units.Unit;
+import org.rafterbook.units.UserError;
 
 /**
  * A form field: label and key above, what is typed with its unit at the right end, a message below. It is read while
@@ -89,7 +90,12 @@ public final class Field<T> extends VBox {
 
     /** A field for words. */
     public static Field<String> words(String label) {
-        return new Field<>(label, typed -> Parsed.accepted(typed.strip()), new TextField());
+        return text(label, typed -> Parsed.accepted(typed.strip()));
+    }
+
+    /** A field for words that not all texts are. */
+    public static <T> Field<T> text(String label, FieldReader<T> reader) {
+        return new Field<>(label, reader, new TextField());
     }
 
     /**
@@ -228,6 +234,11 @@ public final class Field<T> extends VBox {
     public void refuse(String why) {
         sentence = why;
         tell();
+    }
+
+    /** Shows why what was typed could not be kept. */
+    public void refuse(Throwable failure) {
+        refuse(failure instanceof UserError error ? error.sentence() : "This could not be kept: " + failure);
     }
 
     /** The sentence shown beside the value, empty if there is none. */

@@ -139,7 +139,10 @@ public final class FoldingColumn extends Pane {
                 part.whole.setVisible(!isFolded);
                 part.folded.setVisible(isFolded);
             }
-            double high = Math.max(0, shown.prefHeight(width) + (part.grows ? spare : 0));
+            double high = shown.prefHeight(width);
+            if (part.grows) {
+                high = Math.max(Math.min(high, shown.minHeight(width)), high + spare);
+            }
             shown.resizeRelocate(insets.getLeft(), snapPositionY(y), width, snapSizeY(high));
             y += high;
         }

@@ -2,6 +2,7 @@ package org.rafterbook.ui.kit;
 
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -58,6 +59,31 @@ public final class Lay {
         Region line = new Region();
         line.getStyleClass().add("hairline");
         return line;
+    }
+
+    /** Nodes beside each other, all of one width; what is narrower than its content wraps. */
+    public static HBox even(int gap, Node... nodes) {
+        HBox row = row(gap, nodes);
+        row.setAlignment(Pos.TOP_LEFT);
+        for (Node node : nodes) {
+            HBox.setHgrow(node, Priority.ALWAYS);
+            if (node instanceof Region region) {
+                region.setMinWidth(0);
+                region.setPrefWidth(1);
+                region.setMaxWidth(Double.MAX_VALUE);
+            }
+        }
+        return row;
+    }
+
+    /** Lets the middle of a sheet roll where the room is too low, so that what stands above and below stays in sight. */
+    public static ScrollPane rolling(Node middle) {
+        ScrollPane rolling = new ScrollPane(middle);
+        rolling.setFitToWidth(true);
+        rolling.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        rolling.setFocusTraversable(false);
+        rolling.setMinSize(0, 0);
+        return grow(rolling);
     }
 
     /** Adds style classes and gives the node back. */

@@ -21,6 +21,7 @@ public final class SettingRow extends HBox {
     private final Label was = Words.hint("");
     private final Label value = Words.body("");
     private final Label step = Words.hint("");
+    private final HBox end = new HBox();
     private final HBox turn = Lay.row(4, new KeyCap("←"), new KeyCap("→"));
 
     /** A row for a setting; the action picks it. */
@@ -43,7 +44,7 @@ public final class SettingRow extends HBox {
         label.getStyleClass().add("name");
         value.getStyleClass().add("value");
         value.setMinWidth(USE_PREF_SIZE);
-        HBox end = new HBox(step, turn);
+        end.getChildren().addAll(step, turn);
         end.getStyleClass().add("end");
         getChildren().addAll(place, label, Lay.space(), was, value, end);
         if (pick == null) {
@@ -92,6 +93,7 @@ public final class SettingRow extends HBox {
     /** No column for step and keys, for narrow lists. */
     public SettingRow narrow() {
         getStyleClass().add("narrow");
+        Lay.show(end, false);
         return this;
     }
 }

@@ -1,0 +1,131 @@
+package org.rafterbook.ui.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.airframe.Airframe;
+import org.rafterbook.airframe.Surface;
+import org.rafterbook.airframe.WingGeometry;
+import org.rafterbook.stability.SlowMode;
+import org.rafterbook.stability.TrimAnswer;
+import org.rafterbook.units.QuantityFormat;
+import org.rafterbook.work.Looked;
+import org.rafterbook.work.Surroundings;
+
+/** What a margin and its incidences mean: the rows under the settings, each of one version. */
+final class Means {
+
+    /** One row: name with unit, and the figure. */
+    record Row(String name, String value) {}
+
+    private final Looked looked;
+    private final Surroundings in;
+    private final List<Row> rows = new ArrayList<>();
+
+    private Means(Looked looked, Surroundings in) {
+        this.looked = looked;
+        this.in = in;
+    }
+
+    /**
+     * The rows of a version; two versions of a model have the same names in the same order unless their surfaces differ.
+     *
+     * @param ownFormulaM neutral point by the flyer's own formula, null where none was typed
+     */
+    static List<Row> of(Looked looked, Surroundings in, @Nullable Double ownFormulaM) {
+        Means means = new Means(looked, in);
+        means.follow();
+        means.trim();
+        means.neutralPoint(ownFormulaM);
+        means.geometry();
+        return List.copyOf(means.rows);
+    }
+
+    private void add(String name, String value) {
+        rows.add(new Row(name, value));
+    }
+
+    /** Angles and distances between surfaces: they follow from settings and are none themselves. */
+    private void follow() {
+        Airframe airframe = looked.airframe();
+        if (airframe == null) {
+            return;
+        }
+        WingGeometry wings = WingGeometry.of(airframe);
+        for (Surface wing : wings.wings()) {
+            Double decalage = wings.decalageRad(wing);
+            if (decalage != null) {
+                String of = wings.wings().size() > 1 ? "Decalage of " + wing.name() + ", °" : "Decalage, °";
+                add(of, BenchWords.number(Math.toDegrees(decalage), 2));
+            }
+        }
+        Double stagger = wings.staggerM();
+        Double gap = wings.gapM();
+        if (stagger != null && gap != null && wings.meanChordM() > 0) {
+            add("Stagger, mm", BenchWords.mm(stagger));
+            add("Gap, mm", BenchWords.mm(gap));
+            add("Gap, chords", BenchWords.number(gap / wings.meanChordM(), 2));
+        }
+    }
+
+    private void trim() {
+        TrimAnswer trim = looked.trim();
+        add("Hands-off speed, m/s", BenchWords.number(trim == null ? null : trim.speed(), 2));
+        add("Lift coefficient there", BenchWords.number(trim == null ? null : trim.liftCoefficient(), 2));
+        if (trim == null) {
+            return;
+        }
+        for (TrimAnswer.Touchiness touch : trim.touchiness()) {
+            Double share = touch.speedShare();
+            add("½° on " + touch.name() + ", speed %", share == null ? "–" : BenchWords.signed(share * 100, 1));
+        }
+        SlowMode mode = trim.slowMode();
+        if (mode != null) {
+            boolean never = Math.abs(mode.ratePerS()) < 0.005;
+            add(
+                    "An upset " + (mode.grows() ? "doubles" : "halves") + " in, s",
+                    never ? "never" : QuantityFormat.rounded(mode.seconds(), 1));
+        }
+        for (TrimAnswer.OfSurface surface : trim.surfaces()) {
+            add("Lift of " + surface.name() + ", %", QuantityFormat.rounded(surface.share() * 100, 0));
+        }
+        for (TrimAnswer.OfSurface surface : trim.surfaces()) {
+            add(
+                    "Angle left to " + surface.name() + ", °",
+                    BenchWords.number(Math.toDegrees(surface.effectiveAngleRad()), 1));
+        }
+        TrimAnswer.Circle circle = trim.circle();
+        if (circle != null) {
+            add(
+                    "Tail, circle of " + BenchWords.number(in.circleRadiusM(), 1) + " m, °",
+                    BenchWords.signed(Math.toDegrees(circle.tailAngleRad()), 2));
+        }
+    }
+
+    private void neutralPoint(@Nullable Double ownFormulaM) {
+        Double neutral = looked.margin().neutralPointM();
+        add("Neutral point, mm", BenchWords.mm(neutral));
+        Double closed = looked.margin().closedFormDifferenceM();
+        add("Closed form beside it, mm", closed == null ? "–" : BenchWords.signed(closed * 1000, 1));
+        if (ownFormulaM != null && neutral != null) {
+            add("Own formula beside it, mm", BenchWords.signed((ownFormulaM - neutral) * 1000, 1));
+        }
+        add("Balance point, mm", BenchWords.mm(looked.margin().balanceM()));
+    }
+
+    private void geometry() {
+        Airframe airframe = looked.airframe();
+        if (airframe == null) {
+            return;
+        }
+        WingGeometry wings = WingGeometry.of(airframe);
+        add("Mean chord, mm", BenchWords.mm(wings.meanChordM()));
+        add(
+                wings.wings().size() > 1 ? "Longer span² / both areas" : "Aspect ratio, span²/area",
+                BenchWords.number(wings.aspectRatio(), 2));
+        Double volume = wings.tailVolume();
+        if (volume != null) {
+            add("Tail volume", BenchWords.number(volume, 2));
+        }
+    }
+}

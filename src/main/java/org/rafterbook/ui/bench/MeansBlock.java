@@ -1,0 +1,89 @@
+package org.rafterbook.ui.bench;
+
+import java.util.List;
+import java.util.stream.Stream;
+import javafx.geometry.HPos;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.stability.TrimAnswer;
+import org.rafterbook.ui.kit.Lay;
+import org.rafterbook.ui.kit.Sheet;
+import org.rafterbook.ui.kit.Words;
+import org.rafterbook.work.Looked;
+import org.rafterbook.work.Surroundings;
+
+/** What it means: the figures that follow, and beside them those of the version compared with. */
+final class MeansBlock {
+
+    private final GridPane grid = new GridPane();
+    private final Label remark = Words.hint("");
+    private final Sheet.Section section = new Sheet.Section("What it means", "", grid, remark);
+
+    MeansBlock() {
+        grid.getStyleClass().add("means");
+        ColumnConstraints name = new ColumnConstraints();
+        name.setHgrow(Priority.ALWAYS);
+        ColumnConstraints value = new ColumnConstraints();
+        value.setHalignment(HPos.RIGHT);
+        ColumnConstraints other = new ColumnConstraints();
+        other.setHalignment(HPos.RIGHT);
+        grid.getColumnConstraints().setAll(name, value, other);
+        remark.setWrapText(true);
+    }
+
+    Node node() {
+        return section;
+    }
+
+    /**
+     * @param ownFormulaM neutral point by the flyer's own formula, null for none
+     */
+    void show(Looked now, @Nullable Looked beside, Surroundings in, @Nullable Double ownFormulaM) {
+        List<Means.Row> rows = Means.of(now, in, ownFormulaM);
+        List<Means.Row> others = beside == null ? List.of() : Means.of(beside, in, null);
+        grid.getChildren().clear();
+        for (int i = 0; i < rows.size(); i++) {
+            Means.Row row = rows.get(i);
+            Label name = Words.aside(row.name());
+            name.setMinWidth(0);
+            Label value = Words.body(row.value());
+            value.setMinWidth(Label.USE_PREF_SIZE);
+            grid.add(name, 0, i);
+            grid.add(value, 1, i);
+            String other = others.stream()
+                    .filter(r -> r.name().equals(row.name()))
+                    .map(Means.Row::value)
+                    .findFirst()
+                    .orElse("");
+            if (beside != null) {
+                Label quiet = Words.hint(other);
+                quiet.setMinWidth(Label.USE_PREF_SIZE);
+                grid.add(quiet, 2, i);
+            }
+        }
+        section.aside(
+                beside == null
+                        ? ""
+                        : now.version().name() + ", " + beside.version().name());
+        remark.setText(remark(now, in));
+        Lay.show(remark, !remark.getText().isEmpty());
+    }
+
+    private static String remark(Looked now, Surroundings in) {
+        TrimAnswer trim = now.trim();
+        String closed = now.margin().closedFormNote();
+        Stream<@Nullable String> all = trim == null
+                ? Stream.of(closed)
+                : Stream.of(
+                        trim.missing(),
+                        trim.caution(),
+                        "Speeds in " + in.airFrom() + ", " + BenchWords.number(in.airDensity(), 3)
+                                + " kg/m³. Linear theory: the computed margin is no promise of safe flight near people.",
+                        closed == null ? null : "Closed form: " + closed);
+        return String.join(" ", all.filter(s -> s != null && !s.isEmpty()).toList());
+    }
+}

@@ -1,0 +1,237 @@
+package org.rafterbook.ui.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import javafx.scene.Node;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.airframe.Airframe;
+import org.rafterbook.airframe.Setting;
+import org.rafterbook.airframe.WingGeometry;
+import org.rafterbook.stability.GapStudy;
+import org.rafterbook.stability.PlacementAnswer;
+import org.rafterbook.ui.action.FxBackground;
+import org.rafterbook.ui.action.Keys;
+import org.rafterbook.ui.kit.Amount;
+import org.rafterbook.ui.kit.Buttons;
+import org.rafterbook.ui.kit.FormSheet;
+import org.rafterbook.ui.kit.Lay;
+import org.rafterbook.ui.kit.ProgressRule;
+import org.rafterbook.ui.kit.Table;
+import org.rafterbook.ui.kit.Words;
+import org.rafterbook.units.Quantity;
+import org.rafterbook.units.QuantityFormat;
+import org.rafterbook.work.BenchDesk;
+import org.rafterbook.work.Looked;
+import org.rafterbook.work.Placements;
+import org.rafterbook.work.Progress;
+
+/** Every way to a wished margin: wings, ballast, tailplane, gap; each says where, or that there is none and why. */
+final class PlacementPage implements BenchPage {
+
+    /** One way, as a sentence of its answer. */
+    private record Way(String name, PlacementAnswer answer, String says) {}
+
+    private record Ways(Placements placements, List<Way> list, List<GapStudy.Row> gaps) {}
+
+    private static final double[] GAPS = {0.5, 0.75, 1, 1.25, 1.5, 2};
+
+    private final BenchContext context;
+    private final BenchModel model;
+    private final FxBackground.Slot slot = new FxBackground.Slot();
+    private final FormSheet form;
+    private final Amount wished;
+    private final Amount ballast;
+    private final Amount place;
+    private final ProgressRule progress = new ProgressRule();
+    private final VBox answers = Lay.column(12);
+    private final Table<GapStudy.Row> gaps = new Table<>("gaps");
+    private final VBox gapBlock;
+
+    PlacementPage(BenchContext context) {
+        this.context = context;
+        this.model = context.model();
+        form = new FormSheet(context.keys(), "Where must it sit?", "for a wished margin");
+        wished = new Amount("Wished margin", Quantity.FRACTION, context.units());
+        ballast = new Amount("Ballast of", Quantity.MASS, context.units());
+        place = new Amount("or ballast at", Quantity.LENGTH, context.units());
+        ballast.field().refuseIf(v -> v.si() <= 0, v -> "Ballast above zero.");
+        gaps.number("gap", "chords", 4, r -> BenchWords.number(r.gapInChords(), 2));
+        gaps.number("gap", "mm", 4, r -> QuantityFormat.rounded(r.gapM() * 1000, 0));
+        gaps.number("slope kept", "%", 5, PlacementPage::kept).grow();
+        gaps.number("drag", "now 100", 5, r -> QuantityFormat.rounded(r.inducedDrag() * 100, 0));
+        gaps.number("neutral", "mm", 5, r -> BenchWords.mm(r.neutralPointM()));
+        gaps.asHighAsItsRows();
+        gapBlock = Lay.column(4, Words.caption("What the gap buys here"), gaps, Words.hint(GapStudy.CONVENTION));
+        form.beside(wished.field(), ballast.field(), place.field()).add(progress, answers, gapBlock);
+        form.keep("Compute", this::compute);
+        form.leave(() -> {
+            slot.cancel();
+            context.back().run();
+        });
+    }
+
+    private static String kept(GapStudy.Row row) {
+        return String.join(
+                ", ",
+                row.slopeKept().values().stream()
+                        .map(k -> QuantityFormat.rounded(k * 100, 0))
+                        .toList());
+    }
+
+    @Override
+    public Node node() {
+        return form.node();
+    }
+
+    @Override
+    public Keys keys() {
+        return form.keys();
+    }
+
+    @Override
+    public void opened(BenchDesk.Bench bench) {
+        Double low = bench.now().model().wishedLow();
+        Double high = bench.now().model().wishedHigh();
+        wished.fill(low == null || high == null ? 0.05 : (low + high) / 2);
+        Lay.show(gapBlock, false);
+        compute();
+        form.focusFirst();
+    }
+
+    private void compute() {
+        BenchDesk.Bench bench = model.bench().get();
+        Double margin = wished.si();
+        boolean sound =
+                wished.field().check() & ballast.field().check() & place.field().check();
+        if (bench == null || !sound) {
+            return;
+        }
+        if (margin == null) {
+            wished.field().refuse("Type the margin wished for.");
+            return;
+        }
+        Looked preview = model.preview().get();
+        Looked looked = preview == null ? bench.shown() : preview;
+        Double mass = ballast.si();
+        Double at = place.si();
+        Double minimum = bench.facts().classSheet() == null
+                ? null
+                : bench.facts().classSheet().minAirframeKg();
+        model.background()
+                .call(steps -> {
+                    Placements placements = new Placements(looked, margin);
+                    Airframe airframe = looked.airframe();
+                    List<Way> ways = ways(placements, airframe, mass, at, minimum, steps);
+                    return new Ways(placements, ways, airframe == null ? List.of() : GapStudy.of(airframe, GAPS));
+                })
+                .in(slot)
+                .showing(progress)
+                .otherwise(form::refuse)
+                .then(found -> show(bench, found));
+    }
+
+    private static List<Way> ways(
+            Placements placements,
+            @Nullable Airframe airframe,
+            @Nullable Double mass,
+            @Nullable Double at,
+            @Nullable Double minimum,
+            Progress steps) {
+        WingGeometry wings = airframe == null ? null : WingGeometry.of(airframe);
+        boolean two = wings != null && wings.wings().size() == 2;
+        List<Way> ways = new ArrayList<>();
+        steps.step(0, 5, "ways");
+        ways.add(way(
+                two ? "Wings, slid together" : "Wing",
+                placements.wings(),
+                v -> "leading edge at " + BenchWords.millimetres(v) + range(placements.slider())));
+        steps.step(1, 5, "ways");
+        ways.add(way(
+                "Tailplane further back or nearer",
+                placements.tailArm(),
+                v -> "leading edge at " + BenchWords.millimetres(v)));
+        steps.step(2, 5, "ways");
+        ways.add(way(
+                "Tailplane larger or smaller",
+                placements.tailArea(),
+                v -> BenchWords.number(v, 2) + " times the area, span and chord alike"));
+        steps.step(3, 5, "ways");
+        if (two && wings != null) {
+            double chord = wings.meanChordM();
+            ways.add(way(
+                    "Gap",
+                    placements.gap(),
+                    v -> BenchWords.millimetres(v) + ", " + BenchWords.number(v / chord, 2) + " chords"));
+        }
+        steps.step(4, 5, "ways");
+        if (mass != null) {
+            ways.add(way(
+                    "Ballast of " + BenchWords.grams(mass),
+                    placements.ballast(mass),
+                    v -> "at " + BenchWords.millimetres(v)));
+        }
+        if (at != null) {
+            ways.add(way("Ballast at " + BenchWords.millimetres(at), placements.ballastAt(at), BenchWords::grams));
+        }
+        if (minimum != null) {
+            ways.add(way(
+                    "Ballast up to the class's minimum of " + BenchWords.grams(minimum),
+                    placements.ballastToMinimum(minimum),
+                    v -> "at " + BenchWords.millimetres(v)));
+        }
+        return ways;
+    }
+
+    private static String range(Placements.@Nullable Range range) {
+        return range == null
+                ? ""
+                : ", " + (range.ofSlider() ? "inside the slider's " : "looked for in ")
+                        + QuantityFormat.rounded(range.fromM() * 1000, 0) + " to "
+                        + QuantityFormat.rounded(range.toM() * 1000, 0);
+    }
+
+    private static Way way(String name, PlacementAnswer answer, Function<Double, String> says) {
+        Double value = answer.value();
+        String reason = answer.reason() == null ? "No answer." : answer.reason();
+        return new Way(name, answer, value == null ? reason : says.apply(value));
+    }
+
+    private void show(BenchDesk.Bench bench, Ways found) {
+        answers.getChildren().clear();
+        for (Way way : found.list()) {
+            Airframe put = way.answer().airframe();
+            var says = way.answer().value() == null ? Words.prose(way.says()) : Words.bold(way.says());
+            says.setWrapText(true);
+            VBox block = Lay.column(2, Words.small(way.name()), says);
+            if (put != null) {
+                block.getChildren()
+                        .add(Buttons.link(form.keys().action("Take it", () -> take(bench, found.placements(), put))));
+            }
+            answers.getChildren().add(block);
+        }
+        gaps.rows(found.gaps());
+        Lay.show(gapBlock, !found.gaps().isEmpty());
+    }
+
+    /** Settings are turned to the answer; what no setting reaches becomes a sketch. */
+    private void take(BenchDesk.Bench bench, Placements placements, Airframe put) {
+        Map<String, Setting> changed = placements.asSettings(put);
+        if (!changed.isEmpty()) {
+            context.back().run();
+            model.turnTo(changed);
+        } else {
+            String version = BenchModel.shown(bench).version().id();
+            Airframe kept = placements.kept(put);
+            model.enter(
+                    steps -> context.book().riggings().sketch(version, Map.of(), kept),
+                    sketch -> {
+                        context.back().run();
+                        model.lookAt(sketch);
+                    },
+                    form::refuse);
+        }
+    }
+}

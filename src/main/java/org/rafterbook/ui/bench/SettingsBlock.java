@@ -1,0 +1,148 @@
+package org.rafterbook.ui.bench;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import javafx.scene.Node;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.airframe.Airframe;
+import org.rafterbook.airframe.Setting;
+import org.rafterbook.airframe.SettingDef;
+import org.rafterbook.airframe.SheetPath;
+import org.rafterbook.ui.action.Action;
+import org.rafterbook.ui.action.Keys;
+import org.rafterbook.ui.kit.Field;
+import org.rafterbook.ui.kit.Lay;
+import org.rafterbook.ui.kit.SettingRow;
+import org.rafterbook.ui.kit.SettingWords;
+import org.rafterbook.work.BenchDesk;
+import org.rafterbook.work.Rigged;
+
+/** The settings of the version looked at, each under its own letter, which is also how it is picked. */
+final class SettingsBlock {
+
+    private final BenchModel model;
+    private final Keys keys;
+    private final VBox rows = Lay.column(0);
+    private final Map<String, SettingRow> bySetting = new HashMap<>();
+    private final List<Action> picks = new ArrayList<>();
+    private final VBox typing = Lay.column(0);
+    private List<SettingDef> listed = List.of();
+    private @Nullable Field<Setting> typed;
+    private String typedFor = "";
+
+    SettingsBlock(BenchModel model, Keys keys) {
+        this.model = model;
+        this.keys = keys;
+        typing.getStyleClass().add("typed-setting");
+        Lay.show(typing, false);
+    }
+
+    Node node() {
+        return rows;
+    }
+
+    /** Deals the rows anew where the model or its settings are others. */
+    void deal(BenchDesk.Bench bench) {
+        List<SettingDef> wanted = listed(BenchModel.shown(bench));
+        if (wanted.equals(listed)) {
+            return;
+        }
+        listed = wanted;
+        picks.forEach(keys::forget);
+        picks.clear();
+        bySetting.clear();
+        for (SettingDef setting : listed) {
+            String letter = setting.keyLetter();
+            boolean free = letter != null && keys.find(letter) == null;
+            Action pick = letter != null && free
+                    ? keys.on(letter, setting.label(), () -> model.pick(setting))
+                    : keys.action(setting.label(), () -> model.pick(setting));
+            if (free) {
+                picks.add(pick);
+            }
+            bySetting.put(setting.id(), new SettingRow(pick).narrow());
+        }
+        typedFor = "";
+    }
+
+    /** Settings that this version can have: those of a surface it lacks are left out. */
+    private static List<SettingDef> listed(Rigged shown) {
+        Airframe geometry = shown.geometry();
+        return shown.settings().stream()
+                .filter(s -> {
+                    SheetPath path = s.path() == null ? null : SheetPath.parse(s.path());
+                    return path == null
+                            || geometry == null
+                            || path.isIn(geometry)
+                            || shown.values().containsKey(s.id());
+                })
+                .toList();
+    }
+
+    void show(BenchDesk.Bench bench) {
+        Rigged shown = BenchModel.shown(bench);
+        SettingDef picked = model.picked().get();
+        List<Node> nodes = new ArrayList<>();
+        for (SettingDef setting : listed) {
+            SettingRow row = bySetting.get(setting.id());
+            if (row == null) {
+                continue;
+            }
+            Setting before = shown.values().get(setting.id());
+            boolean changed = model.isChanged(setting);
+            row.show(
+                    SettingWords.value(setting, model.value(setting)),
+                    changed ? SettingWords.value(setting, before) : null);
+            boolean here = picked != null && picked.id().equals(setting.id());
+            row.picked(here);
+            nodes.add(row);
+            if (here) {
+                nodes.add(typing);
+            }
+        }
+        if (!nodes.equals(rows.getChildren())) {
+            rows.getChildren().setAll(nodes);
+        }
+        typing(picked);
+    }
+
+    /** The picked setting may also be typed. */
+    private void typing(@Nullable SettingDef picked) {
+        String id = picked == null ? "" : picked.id();
+        Lay.show(typing, picked != null);
+        if (picked == null || id.equals(typedFor)) {
+            if (picked != null && typed != null && !typed.input().isFocused()) {
+                typed.fill("");
+            }
+            return;
+        }
+        typedFor = id;
+        Field<Setting> field = SettingWords.field(picked.label() + ", typed", picked);
+        Double low = picked.low();
+        Double high = picked.high();
+        field.refuseIf(
+                value -> value.number() != null && BenchModel.within(picked, value.number()) != value.number(),
+                value -> "The slider goes from " + end(picked, low) + " to " + end(picked, high) + ".");
+        field.onKept(value -> {
+            if (value != null) {
+                model.set(picked, value);
+            }
+        });
+        typed = field;
+        typing.getChildren().setAll(field);
+    }
+
+    private static String end(SettingDef setting, @Nullable Double end) {
+        return end == null ? "anywhere" : SettingWords.value(setting, Setting.of(end));
+    }
+
+    /** Puts the cursor into the field of the picked setting. */
+    void type() {
+        if (typed != null && typing.isVisible()) {
+            typed.edit();
+        }
+    }
+}

@@ -1,0 +1,115 @@
+package org.rafterbook.ui.bench;
+
+import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextFlow;
+import org.rafterbook.ui.action.Action;
+import org.rafterbook.ui.action.Keys;
+import org.rafterbook.ui.draw.Icon;
+import org.rafterbook.ui.draw.IconView;
+import org.rafterbook.ui.kit.FoldingColumn;
+import org.rafterbook.ui.kit.Lay;
+import org.rafterbook.work.BenchDesk;
+import org.rafterbook.work.Looked;
+
+/** The right column while nothing is entered: margin, settings, what they mean, and where the wing must sit. */
+final class SettingsPage implements BenchPage {
+
+    private final BenchModel model;
+    private final Keys keys;
+    private final FoldingColumn column = new FoldingColumn();
+    private final MarginBlock margin = new MarginBlock();
+    private final SettingsBlock settings;
+    private final MeansBlock means = new MeansBlock();
+    private final WhereBlock where;
+    private final TextFlow frozen = new TextFlow();
+    private final HBox frozenRow;
+    private final ScrollPane rolling;
+    private final VBox whereBlock;
+
+    SettingsPage(BenchContext context, Keys keys, Action more) {
+        this.model = context.model();
+        this.keys = keys;
+        settings = new SettingsBlock(model, keys);
+        Action ask = keys.on("Q", "Where must the wing sit?", this::ask);
+        where = new WhereBlock(context, ask, more);
+        whereBlock = new VBox(Lay.hairline(), where.node());
+        keys.on("E", "Type the picked setting", settings::type);
+        frozenRow = Lay.styled(Lay.row(8, new IconView(Icon.LOCK, 1.2), Lay.grow(frozen)), "frozen");
+        VBox middle = new VBox(settings.node(), Lay.hairline(), means.node());
+        rolling = Lay.styled(Lay.rolling(middle), "bench-roll");
+        column.getStyleClass().addAll("sheet", "bench-right");
+        column.add(margin.node())
+                .add(Lay.hairline())
+                .addGrowing(rolling)
+                .add(whereBlock, 1, ask)
+                .add(new VBox(Lay.hairline(), frozenRow));
+        model.bench().subscribe(now -> show());
+        model.preview().subscribe(now -> show());
+        model.beside().subscribe(now -> show());
+        model.picked().subscribe(now -> show());
+    }
+
+    @Override
+    public Node node() {
+        return column;
+    }
+
+    @Override
+    public Keys keys() {
+        return keys;
+    }
+
+    @Override
+    public void opened(BenchDesk.Bench bench) {
+        show();
+    }
+
+    private void ask() {
+        column.unfold(whereBlock);
+        where.edit();
+    }
+
+    private void show() {
+        BenchDesk.Bench bench = model.bench().get();
+        if (bench == null) {
+            return;
+        }
+        Looked preview = model.preview().get();
+        boolean turned = preview != null;
+        Looked now = preview == null ? bench.shown() : preview;
+        Looked beside = turned ? bench.shown() : model.beside().get();
+        margin.show(bench, now, turned ? bench.shown() : null);
+        settings.deal(bench);
+        settings.show(bench);
+        means.show(now, beside, bench.in(), turned ? null : bench.facts().ownFormulaM());
+        where.show(bench, now);
+        frozen(bench);
+        // room for the settings and about half of what they mean, before anything else folds
+        double meaning = means.node().prefHeight(-1);
+        rolling.setPrefHeight(settings.node().prefHeight(-1) + meaning * 0.55);
+    }
+
+    private void frozen(BenchDesk.Bench bench) {
+        String name = BenchModel.shown(bench).name();
+        boolean flown = bench.flown() > 0;
+        boolean sketch = BenchModel.shown(bench).version().sketch();
+        Lay.show(frozenRow, flown || sketch || !bench.showsNow());
+        Text lead = new Text(
+                flown
+                        ? name + " has flown, so it is frozen. "
+                        : sketch ? name + " is a sketch. " : name + " is not what the model is rigged as. ");
+        lead.getStyleClass().add("text-bold");
+        Text rest = new Text(
+                flown
+                        ? bench.showsNow()
+                                ? "A turn of any setting starts the next version."
+                                : "The model is rigged as " + bench.now().name() + "."
+                        : sketch ? "It flies when it is taken to the Hall." : "");
+        rest.getStyleClass().add("text-aside");
+        frozen.getChildren().setAll(lead, rest);
+    }
+}

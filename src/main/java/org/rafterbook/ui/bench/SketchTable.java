@@ -1,0 +1,237 @@
+package org.rafterbook.ui.bench;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import javafx.geometry.HPos;
+import javafx.scene.Node;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.stability.SketchComparison;
+import org.rafterbook.stability.TrimAnswer;
+import org.rafterbook.ui.action.FxBackground;
+import org.rafterbook.ui.action.Keys;
+import org.rafterbook.ui.kit.Amount;
+import org.rafterbook.ui.kit.FormSheet;
+import org.rafterbook.ui.kit.Lay;
+import org.rafterbook.ui.kit.ProgressRule;
+import org.rafterbook.ui.kit.Words;
+import org.rafterbook.units.Quantity;
+import org.rafterbook.units.QuantityFormat;
+import org.rafterbook.work.BenchDesk;
+import org.rafterbook.work.Comparison;
+
+/** Designs side by side before anything is built: at equal margin, equal mass and equal lift. */
+final class SketchTable implements BenchPage {
+
+    /** One row of the table: what it is and how to tell it of a design. */
+    private record Line(String name, Function<SketchComparison.Row, String> value) {}
+
+    private static final List<Line> LINES = List.of(
+            new Line("Wing must be moved, mm", r -> BenchWords.signed(mm(r.wingMovedM()), 1)),
+            new Line("The slider allows it", r -> r.wingMovedM() == null ? "–" : r.sliderAllows() ? "yes" : "no"),
+            new Line("Lift slope kept, %", SketchTable::kept),
+            new Line("Gap, chords", r -> BenchWords.number(r.gapInChords(), 2)),
+            new Line("All-up mass, g", r -> BenchWords.number(grams(r.massKg()), 2)),
+            new Line("Tailplane at, °", r -> BenchWords.number(degrees(r.tailIncidenceRad()), 2)),
+            new Line("Speed, m/s", r -> BenchWords.number(trim(r, TrimAnswer::speed), 2)),
+            new Line("Induced power, mW", r -> BenchWords.number(milli(trim(r, TrimAnswer::inducedPowerW)), 3)),
+            new Line("½° of tail, speed, %", SketchTable::touchy),
+            new Line("An upset halves in, s", SketchTable::halves));
+
+    private final BenchContext context;
+    private final BenchModel model;
+    private final FxBackground.Slot slot = new FxBackground.Slot();
+    private final FormSheet form;
+    private final Amount margin;
+    private final Amount mass;
+    private final Amount lift;
+    private final VBox choices = Lay.column(4);
+    private final Map<CheckBox, Comparison.Design> offered = new LinkedHashMap<>();
+    private final ProgressRule progress = new ProgressRule();
+    private final GridPane grid = new GridPane();
+    private final VBox reasons = Lay.column(4);
+
+    SketchTable(BenchContext context) {
+        this.context = context;
+        this.model = context.model();
+        form = new FormSheet(context.keys(), "Designs side by side", "at equal margin, mass and lift");
+        margin = new Amount("Margin", Quantity.FRACTION, context.units());
+        mass = new Amount("Airframe", Quantity.MASS, context.units());
+        lift = new Amount("Lift coefficient", Quantity.PLAIN, context.units());
+        for (Amount amount : List.of(margin, mass, lift)) {
+            amount.field().required();
+        }
+        mass.field().refuseIf(v -> v.si() <= 0, v -> "A mass above zero.");
+        lift.field().refuseIf(v -> v.si() <= 0, v -> "A lift coefficient above zero.");
+        grid.getStyleClass().add("side-by-side");
+        form.add(choices).beside(margin.field(), mass.field(), lift.field()).add(progress, grid, reasons);
+        form.keep("Compare", this::compute);
+        form.leave(() -> {
+            slot.cancel();
+            context.back().run();
+        });
+    }
+
+    @Override
+    public Node node() {
+        return form.node();
+    }
+
+    @Override
+    public Keys keys() {
+        return form.keys();
+    }
+
+    @Override
+    public void opened(BenchDesk.Bench bench) {
+        Double low = bench.now().model().wishedLow();
+        Double high = bench.now().model().wishedHigh();
+        margin.fill(low == null || high == null ? 0.05 : (low + high) / 2);
+        Double minimum = bench.facts().classSheet() == null
+                ? null
+                : bench.facts().classSheet().minAirframeKg();
+        mass.fill(minimum == null ? bench.facts().weights().sumKg() : minimum);
+        mass.field().quietly(minimum == null ? "this model's parts" : "the class's minimum");
+        Double hands =
+                bench.shown().trim() == null ? null : bench.shown().trim().liftCoefficient();
+        lift.fill(hands == null ? 0.7 : Math.rint(hands * 100) / 100);
+        model.background()
+                .call(steps -> context.book().bench().comparison().designs(BenchModel.shown(bench)))
+                .then(designs -> {
+                    offer(designs);
+                    compute();
+                    form.focusFirst();
+                });
+    }
+
+    private void offer(List<Comparison.Design> designs) {
+        offered.clear();
+        choices.getChildren().setAll(Words.small("Which"));
+        for (Comparison.Design design : designs) {
+            CheckBox tick = new CheckBox(design.name());
+            tick.setMnemonicParsing(false);
+            tick.setSelected(design.ofThisModel());
+            offered.put(tick, design);
+        }
+        List<CheckBox> ticks = new ArrayList<>(offered.keySet());
+        for (int i = 0; i < ticks.size(); i += 3) {
+            HBox row = Lay.row(16);
+            row.getChildren().addAll(ticks.subList(i, Math.min(ticks.size(), i + 3)));
+            choices.getChildren().add(row);
+        }
+    }
+
+    private void compute() {
+        boolean sound =
+                margin.field().check() & mass.field().check() & lift.field().check();
+        BenchDesk.Bench bench = model.bench().get();
+        Double wished = margin.si();
+        Double kg = mass.si();
+        Double coefficient = lift.si();
+        if (!sound || bench == null || wished == null || kg == null || coefficient == null) {
+            return;
+        }
+        List<Comparison.Design> picked = offered.entrySet().stream()
+                .filter(e -> e.getKey().isSelected())
+                .map(Map.Entry::getValue)
+                .toList();
+        model.background()
+                .call(steps -> context.book()
+                        .bench()
+                        .comparison()
+                        .of(picked, wished, kg, coefficient, bench.in().airDensity(), steps))
+                .in(slot)
+                .showing(progress)
+                .otherwise(form::refuse)
+                .then(this::show);
+    }
+
+    private void show(List<SketchComparison.Row> rows) {
+        grid.getChildren().clear();
+        grid.getColumnConstraints().clear();
+        ColumnConstraints names = new ColumnConstraints();
+        names.setHgrow(Priority.ALWAYS);
+        grid.getColumnConstraints().add(names);
+        reasons.getChildren().clear();
+        if (rows.isEmpty()) {
+            reasons.getChildren()
+                    .add(Words.prose("Tick two designs or more. A sketch is made on the bench: turn settings or"
+                            + " change a surface, then keep it as a sketch."));
+        }
+        for (int c = 0; c < rows.size(); c++) {
+            ColumnConstraints column = new ColumnConstraints();
+            column.setHalignment(HPos.RIGHT);
+            grid.getColumnConstraints().add(column);
+            grid.add(Words.bold(rows.get(c).name()), c + 1, 0);
+            String missing = rows.get(c).missing();
+            if (missing != null) {
+                reasons.getChildren().add(Words.prose(rows.get(c).name() + ": " + missing));
+            }
+        }
+        for (int l = 0; l < LINES.size() && !rows.isEmpty(); l++) {
+            Label name = Words.aside(LINES.get(l).name());
+            grid.add(name, 0, l + 1);
+            for (int c = 0; c < rows.size(); c++) {
+                grid.add(Words.body(LINES.get(l).value().apply(rows.get(c))), c + 1, l + 1);
+            }
+        }
+    }
+
+    private static @Nullable Double mm(@Nullable Double m) {
+        return m == null ? null : (Double) (m * 1000);
+    }
+
+    private static @Nullable Double grams(@Nullable Double kg) {
+        return mm(kg);
+    }
+
+    private static @Nullable Double milli(@Nullable Double w) {
+        return mm(w);
+    }
+
+    private static @Nullable Double degrees(@Nullable Double rad) {
+        return rad == null ? null : (Double) Math.toDegrees(rad);
+    }
+
+    private static @Nullable Double trim(SketchComparison.Row row, Function<TrimAnswer, @Nullable Double> figure) {
+        TrimAnswer trim = row.trim();
+        return trim == null ? null : figure.apply(trim);
+    }
+
+    private static String kept(SketchComparison.Row row) {
+        return row.slopeKept().isEmpty()
+                ? "–"
+                : String.join(
+                        ", ",
+                        row.slopeKept().values().stream()
+                                .map(k -> QuantityFormat.rounded(k * 100, 0))
+                                .toList());
+    }
+
+    private static String touchy(SketchComparison.Row row) {
+        TrimAnswer trim = row.trim();
+        if (trim == null || trim.touchiness().isEmpty()) {
+            return "–";
+        }
+        Double share = trim.touchiness().get(trim.touchiness().size() - 1).speedShare();
+        return BenchWords.number(share == null ? null : (Double) Math.abs(share * 100), 1);
+    }
+
+    private static String halves(SketchComparison.Row row) {
+        TrimAnswer trim = row.trim();
+        if (trim == null || trim.slowMode() == null) {
+            return "–";
+        }
+        return (trim.slowMode().grows() ? "doubles " : "")
+                + BenchWords.number(trim.slowMode().seconds(), 1);
+    }
+}

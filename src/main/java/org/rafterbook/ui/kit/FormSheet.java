@@ -1,0 +1,131 @@
+package org.rafterbook.ui.kit;
+
+import java.util.Locale;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.ui.action.Action;
+import org.rafterbook.ui.action.Keys;
+import org.rafterbook.units.UserError;
+
+/**
+ * A form that stands beside what it is about, never over it: a title, fields below each other in the order of measuring,
+ * one main action on Enter and a way out on Esc. What only the whole form can be refused for stands above the actions.
+ */
+public final class FormSheet {
+
+    private final Keys keys;
+    private final Sheet sheet = new Sheet();
+    private final VBox fields = Lay.column(12);
+    private final Label refusal = Words.small("");
+    private final HBox actions = Lay.row(8);
+    private boolean built;
+
+    public FormSheet(Keys keys, String title, String aside) {
+        this.keys = keys;
+        refusal.getStyleClass().add("form-refusal");
+        refusal.setWrapText(true);
+        Lay.show(refusal, false);
+        fields.getStyleClass().add("form-fields");
+        sheet.getStyleClass().add("form");
+        sheet.section(title, aside);
+    }
+
+    /** Adds fields or whatever else stands between them. */
+    public FormSheet add(Node... nodes) {
+        fields.getChildren().addAll(nodes);
+        return this;
+    }
+
+    /** Adds fields beside each other. */
+    public FormSheet beside(Node... nodes) {
+        return add(Lay.even(12, nodes));
+    }
+
+    /** Adds the head of a block of fields. */
+    public FormSheet caption(String text) {
+        return add(Words.caption(text));
+    }
+
+    /** The main action, on Enter. */
+    public Action keep(String label, Runnable what) {
+        Action keep = keys.on("Enter", label, () -> {
+            refuse("");
+            what.run();
+        });
+        actions.getChildren().add(0, Buttons.primary(keep));
+        keys.hint("Enter", label.toLowerCase(Locale.ROOT));
+        return keep;
+    }
+
+    /** The way out, on Esc. */
+    public Action leave(Runnable what) {
+        Action leave = keys.on("Esc", "Leave it", what);
+        actions.getChildren().add(Buttons.secondary(leave));
+        keys.hint("Esc", "leave it");
+        return leave;
+    }
+
+    /** One more thing that can be done here. */
+    public FormSheet also(Action action) {
+        actions.getChildren().add(Buttons.secondary(action));
+        return this;
+    }
+
+    /** Says why the whole form is not kept; empty for nothing. */
+    public void refuse(String sentence) {
+        refusal.setText(sentence.isEmpty() ? "" : "× " + sentence);
+        Lay.show(refusal, !sentence.isEmpty());
+    }
+
+    /** Says why the form could not be kept. */
+    public void refuse(Throwable failure) {
+        refuse(failure instanceof UserError error ? error.sentence() : "This could not be kept: " + failure);
+    }
+
+    /** What the form says against itself, empty for nothing. */
+    public String refusal() {
+        return refusal.getText();
+    }
+
+    public Keys keys() {
+        return keys;
+    }
+
+    /** The form itself. */
+    public Node node() {
+        if (!built) {
+            built = true;
+            sheet.add(Lay.rolling(fields));
+            actions.getStyleClass().add("form-actions");
+            sheet.section(refusal, actions);
+        }
+        return sheet;
+    }
+
+    /** Puts the cursor into the first field. */
+    public void focusFirst() {
+        Node first = firstInput(fields);
+        if (first != null) {
+            first.requestFocus();
+        }
+    }
+
+    private static @Nullable Node firstInput(Node node) {
+        if (node.isFocusTraversable() && node.isVisible() && !node.isDisabled()) {
+            return node;
+        }
+        if (node instanceof Parent parent && node.isVisible()) {
+            for (Node child : parent.getChildrenUnmodifiable()) {
+                Node found = firstInput(child);
+                if (found != null) {
+                    return found;
+                }
+            }
+        }
+        return null;
+    }
+}

@@ -1,0 +1,101 @@
+package org.rafterbook.ui.kit;
+
+import java.util.Locale;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.airframe.Setting;
+import org.rafterbook.airframe.SettingDef;
+import org.rafterbook.airframe.TrimChange;
+import org.rafterbook.units.Parsed;
+import org.rafterbook.units.Quantity;
+import org.rafterbook.units.QuantityFormat;
+import org.rafterbook.units.QuantityParser;
+import org.rafterbook.units.Unit;
+
+/** Settings in words: values and steps in the setting's own unit, changes, and what is typed for one. */
+public final class SettingWords {
+
+    /** Beyond the fifth decimal a shown number is arithmetic noise. */
+    private static final double NOISE = 1e5;
+
+    private SettingWords() {}
+
+    /** The unit a setting is shown in; null for one that is a word. */
+    public static @Nullable Unit unit(SettingDef setting) {
+        for (Quantity quantity : Quantity.values()) {
+            if (quantity.name().equals(setting.quantity())) {
+                return Unit.find(setting.unit(), quantity.dimension()).orElse(null);
+            }
+        }
+        return null;
+    }
+
+    /** The value in the setting's unit, or the word. */
+    public static String value(SettingDef setting, @Nullable Setting value) {
+        Double number = value == null ? null : value.number();
+        Unit unit = unit(setting);
+        if (value == null) {
+            return QuantityFormat.UNKNOWN;
+        }
+        if (number == null) {
+            return Objects.requireNonNullElse(value.word(), QuantityFormat.UNKNOWN);
+        }
+        return unit == null ? String.valueOf(number) : inUnit(number, unit);
+    }
+
+    /** A number in a unit without the noise that arithmetic leaves behind its digits. */
+    public static String inUnit(double si, Unit unit) {
+        return QuantityFormat.inUnit(unit.toSi(Math.rint(unit.fromSi(si) * NOISE) / NOISE), unit);
+    }
+
+    /** The setting's usual step, such as "step 0.25°". */
+    public static String step(SettingDef setting) {
+        Double step = setting.step();
+        Unit unit = unit(setting);
+        return step == null || unit == null ? "" : "step " + inUnit(step, unit);
+    }
+
+    /** What changed, such as "Wing position 146 mm, was 149 mm". */
+    public static String change(TrimChange change) {
+        String from = change.from() == null ? "" : ", was " + value(change.setting(), change.from());
+        return change.setting().label() + " " + value(change.setting(), change.to()) + from;
+    }
+
+    /** The same in few words, such as "wing position 146, was 149 mm". */
+    public static String shortChange(TrimChange change) {
+        SettingDef setting = change.setting();
+        String to = value(setting, change.to());
+        String label = setting.label().toLowerCase(Locale.ROOT);
+        Unit unit = unit(setting);
+        String symbol = unit == null ? "" : " " + unit.symbol();
+        boolean twice = change.from() != null && symbol.length() > 1 && to.endsWith(symbol);
+        String bare = twice ? to.substring(0, to.length() - symbol.length()) : to;
+        return label + " " + bare + (change.from() == null ? "" : ", was " + value(setting, change.from()));
+    }
+
+    /** Reads what is typed for a setting: a number in its unit or any other of its kind, or a word. */
+    public static Parsed<Setting> read(SettingDef setting, String typed) {
+        Unit unit = unit(setting);
+        if (unit == null) {
+            return Parsed.accepted(new Setting(null, typed.strip(), typed.strip()));
+        }
+        return QuantityParser.typed(Quantity.valueOf(setting.quantity()), unit)
+                .read(typed)
+                .then(v -> Parsed.accepted(new Setting(v.si(), null, v.asTyped())));
+    }
+
+    /** A field for one value of a setting. */
+    public static Field<Setting> field(String label, SettingDef setting) {
+        Unit unit = unit(setting);
+        if (unit == null) {
+            return Field.text(label, typed -> read(setting, typed));
+        }
+        return Field.<Setting>number(label, typed -> read(setting, typed))
+                .unit(unit.symbol())
+                .also(value -> {
+                    String typed = value.asTyped();
+                    boolean other = typed != null && typed.chars().anyMatch(Character::isLetter);
+                    return other ? "= " + value(setting, value) : "";
+                });
+    }
+}

@@ -1,0 +1,113 @@
+package org.rafterbook.work;
+
+import java.time.Clock;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.airframe.Airframe;
+import org.rafterbook.airframe.MotorPlace;
+import org.rafterbook.airframe.Version;
+import org.rafterbook.airframe.Weighing;
+import org.rafterbook.logbook.Logbook;
+import org.rafterbook.units.TypedValue;
+import org.rafterbook.units.UserError;
+
+/** What the scale and the balance edge said: measurements of a version, never trim changes. */
+public final class Weighings {
+
+    private final Logbook logbook;
+    private final Clock clock;
+
+    Weighings(Logbook logbook, Clock clock) {
+        this.logbook = logbook;
+        this.clock = clock;
+    }
+
+    /**
+     * One weighing as typed; what was not measured is null.
+     *
+     * @param mass all that was on the scale
+     * @param balance where it balanced, aft of the origin
+     * @param motor mass of the motor on board; null for a bare airframe
+     * @param motorAft middle of that motor; null takes the place the version's motor has
+     * @param accuracy of the balance point
+     */
+    public record Form(
+            @Nullable TypedValue mass,
+            @Nullable TypedValue balance,
+            @Nullable TypedValue motor,
+            @Nullable TypedValue motorAft,
+            @Nullable TypedValue accuracy,
+            String notes) {}
+
+    /** The model's weighings, the newest first. */
+    public List<Weighing> of(String modelId) {
+        return logbook.read(r -> r.where(Weighing.class, "modelId", modelId).stream()
+                .sorted(Comparator.comparing(Weighing::at).reversed())
+                .toList());
+    }
+
+    /** Keeps a weighing of a version. */
+    public Weighing add(String versionId, Form form) {
+        if (form.mass() == null && form.balance() == null) {
+            throw UserError.badInput("Type what the scale or the edge said: a mass, a balance point or both.");
+        }
+        if (si(form.mass(), 1) <= 0) {
+            throw UserError.badInput("A mass on the scale is above zero.");
+        }
+        if (si(form.motor(), 0) >= si(form.mass(), Double.POSITIVE_INFINITY)) {
+            throw UserError.badInput("The motor on board weighs more than all that was on the scale.");
+        }
+        return logbook.enter("weighing", w -> {
+            Version version = w.get(Version.class, versionId);
+            double motorKg = si(form.motor(), 0);
+            Double place = form.motorAft() == null
+                    ? ownPlace(version)
+                    : (Double) form.motorAft().si();
+            if (motorKg > 0 && form.balance() != null && place == null) {
+                throw UserError.badInput("Where did the motor lie? Type the middle between its hooks.");
+            }
+            Map<String, String> typed = new HashMap<>();
+            put(typed, "mass_kg", form.mass());
+            put(typed, "balance_m", form.balance());
+            put(typed, "motor_kg", form.motor());
+            put(typed, "motor_aft_m", form.motorAft());
+            put(typed, "accuracy_m", form.accuracy());
+            return w.insert(new Weighing(
+                    Logbook.newId(),
+                    version.modelId(),
+                    versionId,
+                    form.mass() == null ? null : form.mass().si(),
+                    form.balance() == null ? null : form.balance().si(),
+                    motorKg,
+                    motorKg > 0 ? place : null,
+                    form.accuracy() == null ? null : form.accuracy().si(),
+                    clock.instant(),
+                    form.notes().isBlank() ? null : form.notes().strip(),
+                    typed));
+        });
+    }
+
+    /** Takes a weighing away. */
+    public void remove(String weighingId) {
+        logbook.change("weighing taken away", w -> w.remove(Weighing.class, weighingId));
+    }
+
+    private static @Nullable Double ownPlace(Version version) {
+        Airframe geometry = Geometry.of(version);
+        MotorPlace motor = geometry == null ? null : geometry.motor();
+        return motor == null ? null : (Double) motor.aftM();
+    }
+
+    private static double si(@Nullable TypedValue value, double otherwise) {
+        return value == null ? otherwise : value.si();
+    }
+
+    private static void put(Map<String, String> typed, String column, @Nullable TypedValue value) {
+        if (value != null) {
+            typed.put(column, value.asTyped());
+        }
+    }
+}
