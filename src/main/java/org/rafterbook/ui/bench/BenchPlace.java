@@ -104,12 +104,11 @@ public final class BenchPlace implements Place {
             pages.pop();
         }
         show(pages.isEmpty() ? settings : pages.peek());
-        if (bench.getScene() != null && pages.isEmpty()) {
-            bench.getScene().getRoot().requestFocus();
-        }
     }
 
     private void show(BenchPage page) {
+        // the focus must not stay on what goes out of sight
+        bench.requestFocus();
         bench.setRight(page.node());
         keys.set(page.keys());
         BenchDesk.Bench now = model.bench().get();

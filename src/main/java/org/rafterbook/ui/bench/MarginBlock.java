@@ -65,12 +65,6 @@ final class MarginBlock {
                 apart == null ? null : (Double) (apart.bandPoints() * 100),
                 BenchWords.inPercent(bench.now().model().wishedLow()),
                 BenchWords.inPercent(bench.now().model().wishedHigh())));
-        section.aside(motor(now));
-    }
-
-    private static String motor(Looked now) {
-        Double mass = now.margin().massKg();
-        return mass == null ? "" : "at " + QuantityFormat.rounded(mass * 1000, 2) + " g all-up";
     }
 
     private static String verdict(

@@ -62,8 +62,8 @@ final class Means {
         Double stagger = wings.staggerM();
         Double gap = wings.gapM();
         if (stagger != null && gap != null && wings.meanChordM() > 0) {
-            add("Stagger, mm", BenchWords.mm(stagger));
-            add("Gap, mm", BenchWords.mm(gap));
+            add("Stagger", BenchWords.millimetres(stagger));
+            add("Gap", BenchWords.millimetres(gap));
             add("Gap, chords", BenchWords.number(gap / wings.meanChordM(), 2));
         }
     }
@@ -104,13 +104,13 @@ final class Means {
 
     private void neutralPoint(@Nullable Double ownFormulaM) {
         Double neutral = looked.margin().neutralPointM();
-        add("Neutral point, mm", BenchWords.mm(neutral));
+        add("Neutral point", BenchWords.millimetres(neutral));
         Double closed = looked.margin().closedFormDifferenceM();
-        add("Closed form beside it, mm", closed == null ? "–" : BenchWords.signed(closed * 1000, 1));
+        add("Closed form, less that, mm", closed == null ? "–" : BenchWords.signed(closed * 1000, 1));
         if (ownFormulaM != null && neutral != null) {
-            add("Own formula beside it, mm", BenchWords.signed((ownFormulaM - neutral) * 1000, 1));
+            add("Own formula, less that, mm", BenchWords.signed((ownFormulaM - neutral) * 1000, 1));
         }
-        add("Balance point, mm", BenchWords.mm(looked.margin().balanceM()));
+        add("Balance point", BenchWords.millimetres(looked.margin().balanceM()));
     }
 
     private void geometry() {
@@ -119,7 +119,7 @@ final class Means {
             return;
         }
         WingGeometry wings = WingGeometry.of(airframe);
-        add("Mean chord, mm", BenchWords.mm(wings.meanChordM()));
+        add("Mean chord", BenchWords.millimetres(wings.meanChordM()));
         add(
                 wings.wings().size() > 1 ? "Longer span² / both areas" : "Aspect ratio, span²/area",
                 BenchWords.number(wings.aspectRatio(), 2));

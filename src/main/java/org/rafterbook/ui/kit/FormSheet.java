@@ -108,6 +108,8 @@ public final class FormSheet {
 
     /** Puts the cursor into the first field. */
     public void focusFirst() {
+        // a rolling middle takes its content into the scene only when it is styled
+        sheet.applyCss();
         Node first = firstInput(fields);
         if (first != null) {
             first.requestFocus();

@@ -1,0 +1,183 @@
+package org.rafterbook.ui.bench;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import javafx.geometry.Point2D;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextFlow;
+import javafx.stage.Stage;
+import org.rafterbook.logbook.Mode;
+import org.rafterbook.ui.Fx;
+import org.rafterbook.ui.shell.Tools;
+import org.rafterbook.work.Book;
+
+/** The whole window on a real logbook, worked by keys and by the pointer on the JavaFX thread. */
+final class BenchDriver implements AutoCloseable {
+
+    final Book book;
+    final Tools tools = Fx.tools();
+    private final Stage stage;
+    final Scene scene;
+
+    BenchDriver(Path file) {
+        book = Book.open(file, Mode.CREATE, Clock.systemUTC());
+        stage = Fx.window(org.rafterbook.ui.Window.shell(tools, book));
+        scene = stage.getScene();
+        press(KeyCode.F2);
+    }
+
+    /** Presses keys one after another. */
+    void press(KeyCode... keys) {
+        for (KeyCode key : keys) {
+            String typed =
+                    key.isLetterKey() || key.isDigitKey() ? key.getChar().toLowerCase(java.util.Locale.ROOT) : "";
+            Fx.key(scene, key, key == KeyCode.ENTER ? "\r" : typed);
+            Fx.layOut(scene);
+        }
+    }
+
+    void shift(KeyCode key) {
+        Fx.key(scene, key, "", false, true);
+        Fx.layOut(scene);
+    }
+
+    void control(KeyCode key) {
+        Fx.key(scene, key, "", true, false);
+        Fx.layOut(scene);
+    }
+
+    /** Types into the field that has the focus, in the place of what it holds. */
+    void type(String text) {
+        if (scene.getFocusOwner() instanceof TextInputControl field) {
+            field.setText(text);
+        } else {
+            throw new AssertionError("no field has the focus but " + scene.getFocusOwner());
+        }
+        Fx.layOut(scene);
+    }
+
+    /** Types into the field of this accessible name. */
+    void type(String field, String text) {
+        TextInputControl input = find(scene.getRoot(), TextInputControl.class).stream()
+                .filter(f ->
+                        f.getAccessibleText() != null && f.getAccessibleText().startsWith(field))
+                .filter(BenchDriver::isShown)
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no field " + field + " among " + texts()));
+        input.requestFocus();
+        input.setText(text);
+        Fx.layOut(scene);
+    }
+
+    /** Drags the pointer over a node. */
+    static void drag(Node node, double fromX, double fromY, double toX, double toY) {
+        mouse(node, MouseEvent.MOUSE_PRESSED, fromX, fromY);
+        for (int i = 1; i <= 5; i++) {
+            mouse(node, MouseEvent.MOUSE_DRAGGED, fromX + (toX - fromX) * i / 5, fromY + (toY - fromY) * i / 5);
+        }
+        mouse(node, MouseEvent.MOUSE_RELEASED, toX, toY);
+    }
+
+    private static void mouse(Node node, javafx.event.EventType<MouseEvent> type, double x, double y) {
+        Point2D at = node.localToScene(x, y);
+        node.fireEvent(new MouseEvent(
+                type,
+                at.getX(),
+                at.getY(),
+                at.getX(),
+                at.getY(),
+                MouseButton.PRIMARY,
+                1,
+                false,
+                false,
+                false,
+                false,
+                true,
+                false,
+                false,
+                true,
+                false,
+                true,
+                null));
+    }
+
+    AirframeDrawing drawing() {
+        return find(scene.getRoot(), AirframeDrawing.class).get(0);
+    }
+
+    /** All that is to be read now. */
+    List<String> texts() {
+        List<String> texts = new ArrayList<>();
+        collect(scene.getRoot(), texts);
+        return texts;
+    }
+
+    boolean sees(String text) {
+        return texts().stream().anyMatch(t -> t.contains(text));
+    }
+
+    private static void collect(Node node, List<String> texts) {
+        if (!node.isVisible()) {
+            return;
+        }
+        if (node instanceof Labeled label) {
+            if (label.getText() != null && !label.getText().isEmpty()) {
+                texts.add(label.getText());
+            }
+            if (label.getGraphic() != null) {
+                collect(label.getGraphic(), texts);
+            }
+        } else if (node instanceof TextFlow flow) {
+            StringBuilder all = new StringBuilder();
+            flow.getChildren().forEach(c -> all.append(c instanceof Text t ? t.getText() : ""));
+            texts.add(all.toString());
+        } else if (node instanceof Parent parent) {
+            parent.getChildrenUnmodifiable().forEach(c -> collect(c, texts));
+        }
+    }
+
+    private static boolean isShown(Node node) {
+        for (Node n = node; n != null; n = n.getParent()) {
+            if (!n.isVisible()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static <N extends Node> List<N> find(Node node, Class<N> type) {
+        List<N> found = new ArrayList<>();
+        if (type.isInstance(node)) {
+            found.add(type.cast(node));
+        }
+        if (node instanceof Parent parent) {
+            parent.getChildrenUnmodifiable().forEach(c -> found.addAll(find(c, type)));
+        }
+        return found;
+    }
+
+    /** The margin as the readout tells it, per cent. */
+    double margin() {
+        List<String> texts = texts();
+        String figure = texts.get(texts.indexOf("Stability margin") + 1);
+        return Double.parseDouble(
+                Objects.requireNonNull(figure).replace(" %", "").replace('−', '-'));
+    }
+
+    @Override
+    public void close() {
+        stage.close();
+        book.close();
+    }
+}

@@ -1,0 +1,277 @@
+package org.rafterbook.ui.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.rafterbook.airframe.Airframe;
+import org.rafterbook.airframe.MassItem;
+import org.rafterbook.airframe.MotorPlace;
+import org.rafterbook.airframe.Planforms;
+import org.rafterbook.airframe.Role;
+import org.rafterbook.airframe.Surface;
+import org.rafterbook.exchange.AirframeSheet;
+import org.rafterbook.ui.FxTest;
+import org.rafterbook.work.Rigged;
+
+@FxTest
+class BenchPlaceTest {
+
+    @TempDir
+    Path folder;
+
+    private BenchDriver window;
+
+    @BeforeEach
+    void open() {
+        window = new BenchDriver(folder.resolve("a.rafterbook"));
+    }
+
+    @AfterEach
+    void close() {
+        window.close();
+    }
+
+    private Rigged teasel() {
+        Rigged taken = window.book
+                .sheets()
+                .take(new AirframeSheet(
+                        "Teasel",
+                        "",
+                        new Airframe(
+                                List.of(
+                                        Surface.symmetric(
+                                                "wing",
+                                                Role.WING,
+                                                0.10,
+                                                0.04,
+                                                Math.toRadians(2),
+                                                0.04,
+                                                Planforms.roundedTips(0.42, 0.11, 0.08, 0.25)),
+                                        Surface.symmetric(
+                                                "tail",
+                                                Role.TAILPLANE,
+                                                0.44,
+                                                0.01,
+                                                0,
+                                                0,
+                                                Planforms.rectangle(0.24, 0.07))),
+                                List.of(
+                                        new MassItem("wing", 0.0005, 0.15, 0.04),
+                                        new MassItem("stick", 0.0013, 0.17, 0)),
+                                null,
+                                new MotorPlace(0.001, 0.165))));
+        window.press(KeyCode.F1, KeyCode.F2);
+        return taken;
+    }
+
+    private Rigged now() {
+        return window.book.riggings().now(window.book.riggings().models().get(0).id());
+    }
+
+    private void fly() {
+        window.press(KeyCode.F1, KeyCode.SPACE, KeyCode.SPACE, KeyCode.ENTER);
+    }
+
+    @Test
+    void anEmptyBenchSaysWhatToDoFirst() {
+        assertThat(window.sees("No model yet.")).isTrue();
+        assertThat(window.sees("New model")).isTrue();
+    }
+
+    @Test
+    void aModelIsDrawnFromNothingByKeysAlone() {
+        window.press(KeyCode.N);
+        window.type("Teasel");
+        window.press(KeyCode.ENTER);
+        assertThat(window.sees("Teasel, version t1")).isTrue();
+        window.press(KeyCode.A, KeyCode.S);
+        window.type("Span", "16.5 in");
+        window.type("Chord at the root", "110");
+        window.type("Leading edge at", "100");
+        window.type("or posts differ by", "3 mm");
+        window.type("posts apart", "90 mm");
+        window.press(KeyCode.ENTER);
+        Surface wing = Objects.requireNonNull(now().geometry()).surfaces().get(0);
+        assertThat(wing.ribs().get(1).outM()).isCloseTo(0.20955, within(1e-12));
+        assertThat(wing.incidenceRad()).isCloseTo(Math.atan(1 / 30.0), within(1e-12));
+        assertThat(now().settings()).extracting(s -> s.label()).containsExactly("Wing position", "Wing incidence");
+        assertThat(window.sees("419 × 110 mm")).isTrue();
+    }
+
+    @Test
+    void whatCannotBeReadIsRefusedBesideItsFieldAndNothingIsKept() {
+        teasel();
+        window.press(KeyCode.A, KeyCode.DIGIT1);
+        window.type("Chord at the root", "eleven");
+        window.press(KeyCode.ENTER);
+        assertThat(window.sees("× “eleven” does not begin with a number")).isTrue();
+        assertThat(Objects.requireNonNull(now().geometry())
+                        .surfaces()
+                        .get(0)
+                        .ribs()
+                        .get(0)
+                        .chordM())
+                .isEqualTo(0.11);
+        window.press(KeyCode.ESCAPE);
+        assertThat(window.sees("Airframe and measurements")).isTrue();
+    }
+
+    @Test
+    void arrowKeysSlideTheWingAndTheMarginFollowsBeforeAnythingIsKept() {
+        teasel();
+        double before = window.margin();
+        window.press(KeyCode.W, KeyCode.RIGHT, KeyCode.RIGHT);
+        assertThat(window.sees("102 mm")).isTrue();
+        assertThat(window.margin()).isGreaterThan(before);
+        assertThat(window.sees("t1: " + before)).isTrue();
+        window.press(KeyCode.ESCAPE);
+        assertThat(window.margin()).isEqualTo(before);
+        assertThat(window.book.riggings().strip(now().model().id())).hasSize(1);
+    }
+
+    @Test
+    void theWingIsSlidToTheWishedMarginAndTheVersionFlown() {
+        Rigged first = teasel();
+        fly();
+        window.press(KeyCode.F2, KeyCode.W);
+        double wished = window.margin() + 3;
+        for (int i = 0; i < 60 && window.margin() < wished; i++) {
+            window.press(KeyCode.RIGHT);
+        }
+        double onScreen = window.margin();
+        window.press(KeyCode.ENTER);
+        assertThat(window.sees("Teasel, version t2")).isTrue();
+        assertThat(window.margin()).isEqualTo(onScreen);
+        fly();
+        Rigged now = now();
+        assertThat(now.name()).isEqualTo("t2");
+        assertThat(window.book.bench().flightsOf(now.version().id())).hasSize(1);
+        assertThat(window.book.bench().flightsOf(first.version().id())).hasSize(1);
+        assertThat(Objects.requireNonNull(window.book
+                                .margins()
+                                .ofVersion(now.version().id(), null, 1)
+                                .margin())
+                        * 100)
+                .isCloseTo(onScreen, within(0.051));
+        window.press(KeyCode.F2);
+        assertThat(window.sees("t2 has flown, so it is frozen.")).isTrue();
+    }
+
+    @Test
+    void thePointerSlidesAWingFromAboveAndTurnsItFromTheSide() {
+        teasel();
+        AirframeDrawing drawing = window.drawing();
+        double px = drawing.pxPerMm();
+        double x = px * (120 - drawing.mmAt(0));
+        double middle = drawing.getHeight() * 0.3;
+        BenchDriver.drag(drawing, x, middle, x + 5 * px, middle);
+        assertThat(window.sees("105 mm")).isTrue();
+        window.press(KeyCode.ESCAPE);
+        double section = yOfSection(drawing, x);
+        BenchDriver.drag(drawing, x, section, x, section - 3 * px);
+        assertThat(window.sees("was 2°")).isTrue();
+        assertThat(now().name()).isEqualTo("t1");
+    }
+
+    private static double yOfSection(AirframeDrawing drawing, double x) {
+        for (double y = drawing.getHeight() - 1; y > 0; y--) {
+            AirframeDrawing.Hit hit = drawing.at(x, y);
+            if (hit != null && hit.fromSide()) {
+                return y - 10;
+            }
+        }
+        throw new AssertionError("no section at " + x);
+    }
+
+    @Test
+    void theDifferenceToTheWellBehavedVersionStandsFirstWithItsOwnBand() {
+        teasel();
+        window.press(KeyCode.V);
+        assertThat(window.sees("The well-behaved version others are compared with."))
+                .isTrue();
+        fly();
+        window.press(KeyCode.F2, KeyCode.W, KeyCode.RIGHT, KeyCode.RIGHT, KeyCode.RIGHT, KeyCode.ENTER);
+        assertThat(window.sees("more than t1, well-behaved, ± ")).isTrue();
+        assertThat(window.sees("on its own")).isTrue();
+    }
+
+    @Test
+    void aSketchIsKeptComparedAndTakenToTheHall() {
+        teasel();
+        fly();
+        window.press(KeyCode.F2, KeyCode.W, KeyCode.RIGHT, KeyCode.K);
+        assertThat(window.sees("Teasel, sketch t2; rigged as t1")).isTrue();
+        window.press(KeyCode.X);
+        assertThat(window.sees("Induced power, mW")).isTrue();
+        assertThat(window.sees("t2")).isTrue();
+        window.press(KeyCode.ESCAPE, KeyCode.ENTER);
+        assertThat(now().name()).isEqualTo("t2");
+        assertThat(now().version().sketch()).isFalse();
+        assertThat(window.sees("Start the watch")).isTrue();
+    }
+
+    @Test
+    void everyWayToAWishedMarginSaysWhereOrWhyNot() {
+        teasel();
+        window.press(KeyCode.H);
+        window.type("Wished margin", "12");
+        window.type("Ballast of", "0.1");
+        window.press(KeyCode.ENTER);
+        assertThat(window.sees("leading edge at")).isTrue();
+        assertThat(window.sees("Ballast of 0.10 g")).isTrue();
+        assertThat(window.sees("times the area")).isTrue();
+        window.type("Wished margin", "400");
+        window.press(KeyCode.ENTER);
+        assertThat(window.sees("never at 400.0 %")).isTrue();
+    }
+
+    @Test
+    void aValueRecordedWronglyIsPutRightAfterItsVersionsAreListed() {
+        teasel();
+        fly();
+        window.press(KeyCode.F2, KeyCode.W, KeyCode.RIGHT, KeyCode.ENTER);
+        fly();
+        window.press(KeyCode.F2, KeyCode.A, KeyCode.V);
+        assertThat(window.sees("One version carries it")).isTrue();
+        window.type("Was really", "100");
+        assertThat(window.sees("t2 becomes equal to t1: they become one.")).isTrue();
+        window.press(KeyCode.ENTER);
+        assertThat(now().name()).isEqualTo("t1");
+        assertThat(window.book.bench().flightsOf(now().version().id())).hasSize(2);
+    }
+
+    @Test
+    void aWeighingIsKeptAsMeasuredAndTheBalanceFollows() {
+        teasel();
+        window.press(KeyCode.A, KeyCode.W);
+        window.type("All on the scale", "2.9");
+        window.type("Motor on board", "1");
+        window.type("Balanced", "6.4 in");
+        window.press(KeyCode.ENTER, KeyCode.ESCAPE);
+        assertThat(window.sees("162.6 mm")).isTrue();
+        assertThat(window.sees("2.90 g with motor")).isTrue();
+    }
+
+    @Test
+    void aClassSheetIsCheckedWhereItIsChosen() {
+        teasel();
+        window.book
+                .bench()
+                .classes()
+                .keep(
+                        now().model().id(),
+                        new org.rafterbook.rules.ClassSheet(
+                                "", "Hall", "club", 2026, 0.0014, null, 0.40, null, null, null, null));
+        window.press(KeyCode.F1, KeyCode.F2, KeyCode.A, KeyCode.L);
+        assertThat(window.sees("× Span 420 mm, at most 400 mm allowed")).isTrue();
+        assertThat(window.sees("✓ Airframe 1.8 g")).isTrue();
+    }
+}
