@@ -44,6 +44,7 @@ public final class BenchDesk {
     private final SettingList settings;
     private final ClassSheets classes;
     private final Comparison comparison;
+    private final Map<String, Margins.Standing> standings = new HashMap<>();
 
     BenchDesk(Logbook logbook, Clock clock, Riggings riggings, Margins margins) {
         this.logbook = logbook;
@@ -56,6 +57,7 @@ public final class BenchDesk {
         settings = new SettingList(logbook);
         classes = new ClassSheets(logbook);
         comparison = new Comparison(riggings);
+        logbook.onChange(this::forget);
     }
 
     public Airframes airframes() {
@@ -264,7 +266,16 @@ public final class BenchDesk {
 
     /** A version with another airframe in the place of its own. */
     public Looked look(Rigged version, Airframe edited, Surroundings in) {
-        return looked(version, edited, margins.edited(version.version().id(), edited), in);
+        return looked(version, edited, margins.edited(standing(version.version().id()), edited), in);
+    }
+
+    /** Read anew after every entry. */
+    private synchronized Margins.Standing standing(String versionId) {
+        return standings.computeIfAbsent(versionId, margins::standing);
+    }
+
+    private synchronized void forget() {
+        standings.clear();
     }
 
     private Looked looked(Rigged version, @Nullable Airframe airframe, MarginAnswer margin, Surroundings in) {

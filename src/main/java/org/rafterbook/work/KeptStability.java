@@ -34,12 +34,17 @@ final class KeptStability {
     private final Logbook logbook;
     private final Map<Airframe, StabilityAnswer> known = new ConcurrentHashMap<>();
 
-    private final Map<Airframe, GeometrySolution> solutions = new LinkedHashMap<>(16, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Airframe, GeometrySolution> eldest) {
-            return size() > SOLUTIONS;
-        }
-    };
+    private final Map<Airframe, GeometrySolution> solutions = lastFew();
+    private final Map<Airframe, StabilityAnswer> glanced = lastFew();
+
+    private static <V> Map<Airframe, V> lastFew() {
+        return new LinkedHashMap<>(16, 0.75f, true) {
+            @Override
+            protected boolean removeEldestEntry(Map.Entry<Airframe, V> eldest) {
+                return size() > SOLUTIONS;
+            }
+        };
+    }
 
     KeptStability(Logbook logbook) {
         this.logbook = logbook;
@@ -53,6 +58,21 @@ final class KeptStability {
             return Stability.analyse(airframe);
         }
         return known.computeIfAbsent(Stability.shape(airframe), this::fromLogbook);
+    }
+
+    /** The answer for an airframe that is only looked at, such as a wing under the pointer: it is not kept. */
+    synchronized StabilityAnswer glance(Airframe airframe) {
+        Airframe shape = Stability.shape(airframe);
+        StabilityAnswer kept = known.get(shape);
+        if (kept == null) {
+            kept = glanced.get(shape);
+        }
+        GeometrySolution solved = kept == null ? solution(airframe).orElse(null) : null;
+        if (solved != null) {
+            kept = Stability.answer(shape, solved);
+            glanced.put(shape, kept);
+        }
+        return kept == null ? Stability.analyse(airframe) : kept;
     }
 
     /** The solved flow of a shape, the last few kept: turning an incidence back and forth solves nothing again. */
@@ -75,7 +95,8 @@ final class KeptStability {
         if (kept != null) {
             return kept;
         }
-        StabilityAnswer answer = Stability.analyse(shape);
+        StabilityAnswer answer =
+                solution(shape).map(s -> Stability.answer(shape, s)).orElseGet(() -> Stability.analyse(shape));
         try {
             logbook.keepComputed(KIND, digest, Stability.ENGINE_VERSION, JSON.writeValueAsString(answer));
         } catch (JsonProcessingException e) {

@@ -100,15 +100,36 @@ public final class Margins {
         return shifted(answer, zeroShift(reader, version));
     }
 
-    /** The margin of an edited airframe of a version: its measured balance is carried over, its motor stays. */
-    public MarginAnswer edited(String versionId, Airframe edited) {
+    /**
+     * What of a version's margin does not lie in its airframe: read once, it serves every airframe looked at in the place of
+     * the version's own.
+     *
+     * @param weighedAs the airframe that was weighed, null where it had no geometry
+     */
+    record Standing(
+            @Nullable MotorPlace motor,
+            @Nullable Weighing weighing,
+            @Nullable Airframe weighedAs,
+            @Nullable Double zeroShiftM) {}
+
+    Standing standing(String versionId) {
         return logbook.read(r -> {
             Version version = r.get(Version.class, versionId);
             Airframe geometry = Geometry.of(version);
-            MotorPlace motor = geometry == null ? null : motor(r, version, geometry, null, 1);
-            return shifted(
-                    of(shapes.of(edited), balance(r, edited, motor, weighing(r, version))), zeroShift(r, version));
+            Weighing weighing = weighing(r, version);
+            return new Standing(
+                    geometry == null ? null : motor(r, version, geometry, null, 1),
+                    weighing,
+                    weighing == null ? null : Geometry.of(r.get(Version.class, weighing.versionId())),
+                    zeroShift(r, version));
         });
+    }
+
+    /** The margin of an edited airframe: the version's measured balance is carried over, its motor stays. */
+    MarginAnswer edited(Standing standing, Airframe edited) {
+        MotorPlace motor = standing.motor() == null ? edited.motor() : standing.motor();
+        BalancePoint balance = balance(edited, motor, standing.weighing(), standing.weighedAs());
+        return shifted(of(shapes.glance(edited), balance), standing.zeroShiftM());
     }
 
     /** The zero of the newest version of the model that the flyer knows to be neutral; what is unknown is alike in all. */
@@ -149,11 +170,19 @@ public final class Margins {
 
     private static BalancePoint balance(
             Reader reader, Airframe geometry, @Nullable MotorPlace motor, @Nullable Weighing weighing) {
+        return balance(
+                geometry,
+                motor,
+                weighing,
+                weighing == null ? null : Geometry.of(reader.get(Version.class, weighing.versionId())));
+    }
+
+    private static BalancePoint balance(
+            Airframe geometry, @Nullable MotorPlace motor, @Nullable Weighing weighing, @Nullable Airframe then) {
         Double measured = weighing == null ? null : weighing.balanceM();
         if (weighing == null || measured == null) {
             return Balance.computed(geometry.masses(), motor);
         }
-        Airframe then = Geometry.of(reader.get(Version.class, weighing.versionId()));
         Double motorKg = weighing.motorKg();
         Double motorAft = weighing.motorAftM();
         MotorPlace onBoard =
@@ -225,6 +254,17 @@ public final class Margins {
         return shapes.solution(airframe)
                 .map(solution -> Trim.of(solution, airframe, conditions))
                 .orElse(null);
+    }
+
+    /** Computes what is not known yet of every version, flown or sketched, so that no screen waits for it; how many there are. */
+    public int computeAll(Progress progress) {
+        List<Version> versions = logbook.read(r -> r.all(Version.class));
+        int done = 0;
+        for (Version version : versions) {
+            progress.step(done++, versions.size(), "versions");
+            ofVersion(version.id(), null, 1);
+        }
+        return done;
     }
 
     /** One version that flew, with its margin. */

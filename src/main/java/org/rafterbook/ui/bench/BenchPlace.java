@@ -19,6 +19,7 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.logbook.Subscription;
 import org.rafterbook.ui.action.Action;
+import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.action.Keys;
 import org.rafterbook.ui.kit.EmptyBox;
 import org.rafterbook.ui.kit.Figure;
@@ -54,6 +55,7 @@ public final class BenchPlace implements Place {
     private final ReadOnlyObjectWrapper<Keys> keys;
     private final ReadOnlyStringWrapper subtitle = new ReadOnlyStringWrapper("");
     private final ObservableList<Node> figures = FXCollections.observableArrayList();
+    private final FxBackground.Slot computing = new FxBackground.Slot();
     private @Nullable Subscription listening;
 
     public BenchPlace(Tools tools, Book book) {
@@ -215,10 +217,17 @@ public final class BenchPlace implements Place {
     public void shown() {
         listening = book.onChange(() -> Platform.runLater(model::load));
         model.load();
+        context.tools()
+                .background()
+                .call(book.margins()::computeAll)
+                .in(computing)
+                .showing(strip.progress())
+                .then(versions -> {});
     }
 
     @Override
     public void hidden() {
+        computing.cancel();
         if (listening != null) {
             listening.cancel();
             listening = null;

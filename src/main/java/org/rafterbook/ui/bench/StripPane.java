@@ -13,6 +13,7 @@ import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.kit.Buttons;
 import org.rafterbook.ui.kit.ChoiceField;
 import org.rafterbook.ui.kit.Lay;
+import org.rafterbook.ui.kit.ProgressRule;
 import org.rafterbook.ui.kit.SettingWords;
 import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.kit.Words;
@@ -31,6 +32,7 @@ final class StripPane {
     private final RigStrip strip;
     private final VBox sketches = Lay.column(0);
     private final VBox sketchBlock;
+    private final ProgressRule progress = new ProgressRule();
 
     /**
      * @param choose opens the list of models
@@ -60,12 +62,17 @@ final class StripPane {
         sheet.section(models);
         sheet.add(Lay.grow(new VBox(head, strip.node())));
         sheet.getChildren().add(sketchBlock);
-        sheet.section(buttons);
+        sheet.section(buttons, progress);
         sheet.getStyleClass().add("bench-left");
     }
 
     Node node() {
         return sheet;
+    }
+
+    /** How far the computing of every version is. */
+    ProgressRule progress() {
+        return progress;
     }
 
     void open() {

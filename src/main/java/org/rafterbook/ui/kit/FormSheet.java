@@ -4,6 +4,7 @@ import java.util.Locale;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
@@ -106,23 +107,27 @@ public final class FormSheet {
         return sheet;
     }
 
-    /** Puts the cursor into the first field. */
+    /** Puts the cursor into the first field, or the focus on the first choice where nothing is typed. */
     public void focusFirst() {
         // a rolling middle takes its content into the scene only when it is styled
         sheet.applyCss();
-        Node first = firstInput(fields);
-        if (first != null) {
-            first.requestFocus();
+        Node field = first(fields, TextInputControl.class);
+        Node any = field == null ? first(fields, Node.class) : field;
+        if (any != null) {
+            any.requestFocus();
         }
     }
 
-    private static @Nullable Node firstInput(Node node) {
-        if (node.isFocusTraversable() && node.isVisible() && !node.isDisabled()) {
+    private static @Nullable Node first(Node node, Class<? extends Node> kind) {
+        if (!node.isVisible() || node.isDisabled()) {
+            return null;
+        }
+        if (kind.isInstance(node) && node.isFocusTraversable()) {
             return node;
         }
-        if (node instanceof Parent parent && node.isVisible()) {
+        if (node instanceof Parent parent) {
             for (Node child : parent.getChildrenUnmodifiable()) {
-                Node found = firstInput(child);
+                Node found = first(child, kind);
                 if (found != null) {
                     return found;
                 }

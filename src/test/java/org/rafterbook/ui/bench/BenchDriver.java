@@ -4,11 +4,14 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
+import javafx.event.EventType;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
@@ -19,6 +22,7 @@ import javafx.scene.text.TextFlow;
 import javafx.stage.Stage;
 import org.rafterbook.logbook.Mode;
 import org.rafterbook.ui.Fx;
+import org.rafterbook.ui.Window;
 import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.work.Book;
 
@@ -32,7 +36,7 @@ final class BenchDriver implements AutoCloseable {
 
     BenchDriver(Path file) {
         book = Book.open(file, Mode.CREATE, Clock.systemUTC());
-        stage = Fx.window(org.rafterbook.ui.Window.shell(tools, book));
+        stage = Fx.window(Window.shell(tools, book));
         scene = stage.getScene();
         press(KeyCode.F2);
     }
@@ -40,21 +44,10 @@ final class BenchDriver implements AutoCloseable {
     /** Presses keys one after another. */
     void press(KeyCode... keys) {
         for (KeyCode key : keys) {
-            String typed =
-                    key.isLetterKey() || key.isDigitKey() ? key.getChar().toLowerCase(java.util.Locale.ROOT) : "";
+            String typed = key.isLetterKey() || key.isDigitKey() ? key.getChar().toLowerCase(Locale.ROOT) : "";
             Fx.key(scene, key, key == KeyCode.ENTER ? "\r" : typed);
             Fx.layOut(scene);
         }
-    }
-
-    void shift(KeyCode key) {
-        Fx.key(scene, key, "", false, true);
-        Fx.layOut(scene);
-    }
-
-    void control(KeyCode key) {
-        Fx.key(scene, key, "", true, false);
-        Fx.layOut(scene);
     }
 
     /** Types into the field that has the focus, in the place of what it holds. */
@@ -80,6 +73,13 @@ final class BenchDriver implements AutoCloseable {
         Fx.layOut(scene);
     }
 
+    /** Ticks the box whose words hold this. */
+    void tick(String words) {
+        find(scene.getRoot(), CheckBox.class).stream()
+                .filter(b -> b.getText().contains(words))
+                .forEach(b -> b.setSelected(true));
+    }
+
     /** Drags the pointer over a node. */
     static void drag(Node node, double fromX, double fromY, double toX, double toY) {
         mouse(node, MouseEvent.MOUSE_PRESSED, fromX, fromY);
@@ -89,7 +89,7 @@ final class BenchDriver implements AutoCloseable {
         mouse(node, MouseEvent.MOUSE_RELEASED, toX, toY);
     }
 
-    private static void mouse(Node node, javafx.event.EventType<MouseEvent> type, double x, double y) {
+    private static void mouse(Node node, EventType<MouseEvent> type, double x, double y) {
         Point2D at = node.localToScene(x, y);
         node.fireEvent(new MouseEvent(
                 type,

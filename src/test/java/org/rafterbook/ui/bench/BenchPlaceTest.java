@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterEach;
@@ -16,9 +18,14 @@ import org.rafterbook.airframe.MassItem;
 import org.rafterbook.airframe.MotorPlace;
 import org.rafterbook.airframe.Planforms;
 import org.rafterbook.airframe.Role;
+import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.Surface;
 import org.rafterbook.exchange.AirframeSheet;
+import org.rafterbook.logbook.Mode;
+import org.rafterbook.rules.ClassSheet;
 import org.rafterbook.ui.FxTest;
+import org.rafterbook.work.Book;
+import org.rafterbook.work.Progress;
 import org.rafterbook.work.Rigged;
 
 @FxTest
@@ -249,6 +256,42 @@ class BenchPlaceTest {
     }
 
     @Test
+    void oneFlightThatWasDifferentMovesToARiggingOfItsOwn() {
+        teasel();
+        fly();
+        fly();
+        window.press(KeyCode.F2, KeyCode.F);
+        assertThat(window.sees("flight 2")).isTrue();
+        window.press(KeyCode.ENTER);
+        assertThat(window.sees("× Tick the flights that were different.")).isTrue();
+        window.tick("flight 2");
+        window.type("Stood at", "103");
+        window.press(KeyCode.ENTER);
+        assertThat(window.book.riggings().strip(now().model().id()))
+                .extracting(Rigged::name)
+                .containsExactly("t1", "t2");
+        assertThat(window.sees("Teasel, version t")).isTrue();
+        window.book.undo();
+        assertThat(window.book.riggings().strip(now().model().id())).hasSize(1);
+    }
+
+    @Test
+    void versionsNobodyLookedAtYetAreComputedAndKept() {
+        Rigged first = teasel();
+        for (double place : new double[] {0.09, 0.095, 0.105}) {
+            window.book
+                    .riggings()
+                    .sketch(first.version().id(), Map.of(first.settings().get(0).id(), Setting.of(place)), null);
+        }
+        window.press(KeyCode.F1, KeyCode.F2);
+        window.close();
+        try (Book again = Book.open(folder.resolve("a.rafterbook"), Mode.READ_ONLY, Clock.systemUTC())) {
+            assertThat(again.margins().computeAll(Progress.none())).isEqualTo(4);
+        }
+        window = new BenchDriver(folder.resolve("b.rafterbook"));
+    }
+
+    @Test
     void aWeighingIsKeptAsMeasuredAndTheBalanceFollows() {
         teasel();
         window.press(KeyCode.A, KeyCode.W);
@@ -268,8 +311,7 @@ class BenchPlaceTest {
                 .classes()
                 .keep(
                         now().model().id(),
-                        new org.rafterbook.rules.ClassSheet(
-                                "", "Hall", "club", 2026, 0.0014, null, 0.40, null, null, null, null));
+                        new ClassSheet("", "Hall", "club", 2026, 0.0014, null, 0.40, null, null, null, null));
         window.press(KeyCode.F1, KeyCode.F2, KeyCode.A, KeyCode.L);
         assertThat(window.sees("× Span 420 mm, at most 400 mm allowed")).isTrue();
         assertThat(window.sees("✓ Airframe 1.8 g")).isTrue();
