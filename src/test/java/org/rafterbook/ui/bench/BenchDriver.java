@@ -2,10 +2,14 @@ package org.rafterbook.ui.bench;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
+import java.util.function.Supplier;
 import javafx.event.EventType;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
@@ -22,11 +26,16 @@ import javafx.scene.text.TextFlow;
 import javafx.stage.Stage;
 import org.rafterbook.logbook.Mode;
 import org.rafterbook.ui.Fx;
-import org.rafterbook.ui.Window;
+import org.rafterbook.ui.hall.HallModel;
+import org.rafterbook.ui.hall.HallView;
+import org.rafterbook.ui.shell.Place;
+import org.rafterbook.ui.shell.PlaceId;
+import org.rafterbook.ui.shell.Shell;
 import org.rafterbook.ui.shell.Tools;
+import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.work.Book;
 
-/** The whole window on a real logbook, worked by keys and by the pointer on the JavaFX thread. */
+/** Hall and Bench in a window on a real logbook, worked by keys and by the pointer on the JavaFX thread. */
 final class BenchDriver implements AutoCloseable {
 
     final Book book;
@@ -36,7 +45,14 @@ final class BenchDriver implements AutoCloseable {
 
     BenchDriver(Path file) {
         book = Book.open(file, Mode.CREATE, Clock.systemUTC());
-        stage = Fx.window(Window.shell(tools, book));
+        HallModel hall = new HallModel(book.hall(), tools.background(), tools.errors(), book.clock());
+        HallView view = new HallView(tools, hall, DisplayUnits.METRIC, ZoneOffset.UTC);
+        BenchPlace bench = new BenchPlace(tools, book);
+        Map<PlaceId, Supplier<? extends Place>> makers = new EnumMap<>(PlaceId.class);
+        for (PlaceId id : PlaceId.values()) {
+            makers.put(id, () -> id == PlaceId.BENCH ? bench : view);
+        }
+        stage = Fx.window(new Shell(tools, makers));
         scene = stage.getScene();
         press(KeyCode.F2);
     }
