@@ -240,7 +240,7 @@ class AcceptanceWalkTest {
             window.sees("142.2 mm").press(KeyCode.ENTER).sees("Quire, version q2");
             assertThat(window.texts())
                     .filteredOn(t -> t.contains(", was "))
-                    .containsExactly("lower position 140, was 130 mm");
+                    .containsExactly("Lower position 140 mm, was 130 mm");
             String onBench = window.texts().get(window.texts().indexOf("Stability margin") + 1);
             window.press(KeyCode.F1).sees("lower position 130 mm → 140 mm").sees(onBench);
             JsonNode before = command("margin", "--model", "Quire", "--json")

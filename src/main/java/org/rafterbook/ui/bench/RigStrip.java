@@ -123,7 +123,7 @@ final class RigStrip {
 
     private static Node change(BenchDesk.Occasion occasion) {
         String changes = occasion.changes().stream()
-                .map(occasion.isReturn() ? RigStrip::to : SettingWords::shortChange)
+                .map(occasion.isReturn() ? RigStrip::to : SettingWords::change)
                 .collect(Collectors.joining(", "));
         if (occasion.isReturn()) {
             String back = "back to " + occasion.rigged().name() + (changes.isEmpty() ? "" : ", " + changes);
@@ -137,8 +137,7 @@ final class RigStrip {
     }
 
     private static String to(TrimChange change) {
-        return change.setting().label().toLowerCase(Locale.ROOT) + " "
-                + SettingWords.value(change.setting(), change.to());
+        return change.setting().label() + " " + SettingWords.value(change.setting(), change.to());
     }
 
     private static Label wrapped(String text) {

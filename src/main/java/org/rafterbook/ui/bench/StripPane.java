@@ -101,8 +101,7 @@ final class StripPane {
     }
 
     private Node row(BenchDesk.Sketch sketch, boolean here) {
-        String changes =
-                sketch.changes().stream().map(SettingWords::shortChange).collect(Collectors.joining(", "));
+        String changes = sketch.changes().stream().map(SettingWords::change).collect(Collectors.joining(", "));
         Label words = Words.small(changes.isEmpty() ? "other geometry" : changes);
         words.setMinWidth(0);
         var head = RigStrip.head(sketch.rigged(), 0);

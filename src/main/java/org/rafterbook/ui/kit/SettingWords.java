@@ -1,6 +1,5 @@
 package org.rafterbook.ui.kit;
 
-import java.util.Locale;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Setting;
@@ -59,18 +58,6 @@ public final class SettingWords {
     public static String change(TrimChange change) {
         String from = change.from() == null ? "" : ", was " + value(change.setting(), change.from());
         return change.setting().label() + " " + value(change.setting(), change.to()) + from;
-    }
-
-    /** The same in few words, such as "wing position 146, was 149 mm". */
-    public static String shortChange(TrimChange change) {
-        SettingDef setting = change.setting();
-        String to = value(setting, change.to());
-        String label = setting.label().toLowerCase(Locale.ROOT);
-        Unit unit = unit(setting);
-        String symbol = unit == null ? "" : " " + unit.symbol();
-        boolean twice = change.from() != null && symbol.length() > 1 && to.endsWith(symbol);
-        String bare = twice ? to.substring(0, to.length() - symbol.length()) : to;
-        return label + " " + bare + (change.from() == null ? "" : ", was " + value(setting, change.from()));
     }
 
     /** Reads what is typed for a setting: a number in its unit or any other of its kind, or a word. */
