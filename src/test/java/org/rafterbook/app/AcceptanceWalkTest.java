@@ -409,7 +409,8 @@ class AcceptanceWalkTest {
     }
 
     private static String signed(double percent) {
-        return (percent < 0 ? "−" : "+") + Math.abs(Math.round(percent));
+        long whole = Math.round(percent);
+        return (whole < 0 ? "−" : whole > 0 ? "+" : "") + Math.abs(whole);
     }
 
     @Test
