@@ -3,12 +3,14 @@ package org.rafterbook.ui;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javafx.scene.Node;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.action.FxBackground;
@@ -70,7 +72,7 @@ final class OpenWindow implements Logbooks, FirstSteps {
         this.tools = tools;
         this.backgrounds = backgrounds;
         this.title = title;
-        this.opening = new Opening(tools.background());
+        this.opening = new Opening(tools.background(), this::nameIt);
         this.choices = new Choices(tools.look(), this::keep);
         this.refusal = refused == null ? null : refused.sentence();
         if (own != null) {
@@ -135,13 +137,17 @@ final class OpenWindow implements Logbooks, FirstSteps {
         OpenedBook opened = open == null ? null : open.opened();
         title.accept(opened == null ? "Rafterbook" : opened.name() + " – Rafterbook");
         mine.enabledProperty().set(opened != null && opened.kind() != OpenedBook.Kind.OWN);
-        if (opened == null) {
-            shell.logbook(opening.progress());
-        } else if (mine.enabledProperty().get()) {
-            shell.logbook(opening.progress(), new LogbookName(opened, another), Buttons.secondary(mine));
-        } else {
-            shell.logbook(opening.progress(), new LogbookName(opened, another));
+        List<Node> nodes = new ArrayList<>();
+        if (opening.progress() != null) {
+            nodes.add(opening.progress());
         }
+        if (opened != null) {
+            nodes.add(new LogbookName(opened, another));
+        }
+        if (mine.enabledProperty().get()) {
+            nodes.add(Buttons.secondary(mine));
+        }
+        shell.logbook(nodes);
     }
 
     /** The first start gives way to the Hall with the first entry, wherever that is made. */

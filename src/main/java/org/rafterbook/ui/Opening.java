@@ -12,14 +12,20 @@ import org.rafterbook.work.OpenedBook;
 final class Opening {
 
     private final FxBackground background;
-    private final ProgressRule progress = new ProgressRule();
+    private final Runnable shown;
+    private @Nullable ProgressRule progress;
     private boolean busy;
 
-    Opening(FxBackground background) {
+    /**
+     * @param shown called when there is progress to be placed
+     */
+    Opening(FxBackground background, Runnable shown) {
         this.background = background;
+        this.shown = shown;
     }
 
-    /** Shows how far it is. */
+    /** Shows how far it is; null before the first opening, so that the window starts without it. */
+    @Nullable
     ProgressRule progress() {
         return progress;
     }
@@ -30,6 +36,9 @@ final class Opening {
             return;
         }
         busy = true;
+        ProgressRule rule = progress == null ? new ProgressRule() : progress;
+        progress = rule;
+        shown.run();
         AtomicReference<@Nullable OpenedBook> opened = new AtomicReference<>();
         background
                 .<OpenedBook>call(at -> {
@@ -37,7 +46,7 @@ final class Opening {
                     opened.set(book);
                     return book;
                 })
-                .showing(progress)
+                .showing(rule)
                 .ifCancelled(() -> {
                     busy = false;
                     dropped(opened.get());

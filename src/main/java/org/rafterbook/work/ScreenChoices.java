@@ -39,13 +39,15 @@ public record ScreenChoices(
     }
 
     static ScreenChoices of(Book book) {
-        String caps = book.preference(Name.KEY_CAPS.key);
-        return new ScreenChoices(
-                book.preference(Name.THEME.key),
-                book.preference(Name.TEXT_SIZE.key),
-                caps == null ? null : Boolean.valueOf(caps),
-                units(book.preference(Name.UNITS.key)),
-                book.preference(Name.FLYER.key));
+        return book.logbook().read(r -> {
+            String caps = r.preference(Name.KEY_CAPS.key);
+            return new ScreenChoices(
+                    r.preference(Name.THEME.key),
+                    r.preference(Name.TEXT_SIZE.key),
+                    caps == null ? null : Boolean.valueOf(caps),
+                    units(r.preference(Name.UNITS.key)),
+                    r.preference(Name.FLYER.key));
+        });
     }
 
     /** Keeps one choice. */

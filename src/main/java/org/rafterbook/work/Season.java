@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -151,20 +150,9 @@ public record Season(List<Flown> flights, Map<String, Visit> visits, Map<String,
             int sessions,
             @Nullable Double margin) {}
 
-    /** The years in which a season begins: in July, so that a winter is one season. */
-    public List<Integer> years() {
-        Set<Integer> years = new TreeSet<>(Comparator.reverseOrder());
-        flights.forEach(f -> years.add(year(f.date())));
-        return List.copyOf(years);
-    }
-
-    private static int year(LocalDate date) {
-        return date.getMonthValue() >= FIRST_MONTH ? date.getYear() : date.getYear() - 1;
-    }
-
-    /** The season that begins in July of a year. */
-    public Season of(int year) {
-        return new Season(flights.stream().filter(f -> year(f.date()) == year).toList(), visits, models);
+    /** The year in which the season of a day begins: in July, so that a winter is one season. */
+    public static int year(LocalDate day) {
+        return day.getMonthValue() >= FIRST_MONTH ? day.getYear() : day.getYear() - 1;
     }
 
     /** Each model's season, the model flown most first. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Airframe;
 import org.rafterbook.airframe.Model;
@@ -54,14 +55,29 @@ public final class SeasonDesk {
     /** A margin depends on these three alone. */
     private record MarginKey(String versionId, @Nullable String motorId, double fraction) {}
 
-    /** Every flight there is. */
-    public Season load() {
-        return load(Progress.none());
+    /**
+     * One of the seasons there are.
+     *
+     * @param years the years in which a season begins, the newest first
+     * @param year the one of this season, null where nothing was flown
+     */
+    public record Seasons(List<Integer> years, @Nullable Integer year, Season season) {}
+
+    /** The season that begins in July of a year; the newest where there is none of that year, or null is asked for. */
+    public Seasons load(@Nullable Integer wanted, Progress progress) {
+        Map<Integer, List<Session>> sessions = new TreeMap<>(Comparator.reverseOrder());
+        logbook.read(r -> r.all(Session.class)).stream()
+                .sorted(Comparator.comparing(Session::localDate).thenComparing(Session::id))
+                .forEach(s -> sessions.computeIfAbsent(Season.year(s.localDate()), y -> new ArrayList<>())
+                        .add(s));
+        List<Integer> years = List.copyOf(sessions.keySet());
+        Integer year = wanted != null && sessions.containsKey(wanted) ? wanted : years.isEmpty() ? null : years.get(0);
+        return new Seasons(
+                years, year, season(year == null ? List.of() : Objects.requireNonNull(sessions.get(year)), progress));
     }
 
-    /** The same, telling how far it is. */
-    public Season load(Progress progress) {
-        Read read = logbook.read(this::read);
+    private Season season(List<Session> sessions, Progress progress) {
+        Read read = logbook.read(r -> read(r, sessions));
         Map<String, ReviewRigging> turns = new HashMap<>();
         read.models()
                 .keySet()
@@ -79,8 +95,9 @@ public final class SeasonDesk {
         return new Season(flown, read.visits(), read.models());
     }
 
-    private Read read(Reader reader) {
-        List<FlightLine> lines = reader.flights().all();
+    private Read read(Reader reader, List<Session> of) {
+        List<FlightLine> lines = new ArrayList<>();
+        of.forEach(session -> lines.addAll(reader.flights().ofSession(session.id())));
         Set<String> flights = new HashSet<>();
         Map<String, Session> sessions = new HashMap<>();
         Map<String, @Nullable Venue> venues = new HashMap<>();

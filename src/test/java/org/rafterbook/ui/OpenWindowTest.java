@@ -39,6 +39,7 @@ import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.units.UserError;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.OpenedBook;
+import org.rafterbook.work.Progress;
 import org.rafterbook.work.Shelf;
 
 /** The window on real files: the first start, one logbook after the other, and what refuses to open. */
@@ -286,12 +287,14 @@ class OpenWindowTest {
         assertThat(title.get()).isEqualTo("flights – Rafterbook");
         stop();
         try (Book mine = Book.open(own(), Mode.READ_ONLY, Clock.systemDefaultZone())) {
-            assertThat(mine.season().load().flights()).isEmpty();
+            assertThat(mine.season().load(null, Progress.none()).season().flights())
+                    .isEmpty();
             assertThat(mine.isEmpty()).isTrue();
         }
         Path demo = own().resolveSibling("demo-season.rafterbook");
         try (Book book = Book.open(demo, Mode.READ_ONLY, Clock.systemDefaultZone())) {
-            assertThat(book.season().load().flights()).hasSizeGreaterThan(200);
+            assertThat(book.season().load(null, Progress.none()).season().flights())
+                    .hasSizeGreaterThan(200);
         }
     }
 

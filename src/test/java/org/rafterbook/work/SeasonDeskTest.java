@@ -17,7 +17,7 @@ class SeasonDeskTest {
     void theDemoSeasonIsRememberedWholeAndComesInOnce() {
         try (Book book = Book.open(folder.resolve("demo.rafterbook"), Mode.CREATE, Clock.systemUTC())) {
             ImportSummary first = DemoFiles.into(book);
-            Season season = book.season().load();
+            Season season = book.season().load(null, Progress.none()).season();
             assertThat(season.flights()).hasSize(first.flights());
             assertThat(season.byModel())
                     .extracting(Season.ModelSeason::model)

@@ -21,8 +21,7 @@ class SeasonTest {
 
     private static final Map<String, Visit> VISITS = Map.of(
             "low", new Visit(OCTOBER, "Saltmarsh Sports Hall", 9.4, 292.0, "first trim", 1),
-            "high", new Visit(MARCH, "Drill Hall", 14.0, null, null, 0),
-            "next", new Visit(LocalDate.of(2026, 7, 1), "Drill Hall", 14.0, null, null, 0));
+            "high", new Visit(MARCH, "Drill Hall", 14.0, null, null, 0));
 
     private final List<Flown> flights = new ArrayList<>();
 
@@ -62,21 +61,19 @@ class SeasonTest {
         flown("low", 1, 510, false, 1, new Turn(List.of("wing edge 149 mm, was 146"), true, false));
         flown("low", 1, 270, false, 0.5, null);
         flown("high", 1, 600, false, 1, null);
-        flown("next", 1, 700, false, 1, null);
     }
 
     @Test
     void aWinterIsOneSeasonAndBeginsInJuly() {
-        fly();
-        assertThat(season().years()).containsExactly(2026, 2025);
-        assertThat(season().of(2025).flights()).hasSize(6);
-        assertThat(season().of(2026).flights()).hasSize(1);
+        assertThat(Season.year(LocalDate.of(2025, 7, 1))).isEqualTo(2025);
+        assertThat(Season.year(OCTOBER)).isEqualTo(2025);
+        assertThat(Season.year(LocalDate.of(2026, 6, 30))).isEqualTo(2025);
     }
 
     @Test
     void bestsAreCleanFlightsByCeilingAndPartOfAMotor() {
         fly();
-        assertThat(season().of(2025).bests())
+        assertThat(season().bests())
                 .extracting(
                         b -> b.flight().durationS(),
                         Season.Best::ceilingM,
@@ -91,7 +88,7 @@ class SeasonTest {
     @Test
     void changesCountVersionsThatFollowEachOtherOnOneEvening() {
         fly();
-        assertThat(season().of(2025).evenings())
+        assertThat(season().evenings())
                 .satisfiesExactly(high -> assertThat(high.changes()).isZero(), low -> {
                     assertThat(low.changes()).isEqualTo(2);
                     assertThat(low.flights()).isEqualTo(5);
@@ -102,7 +99,7 @@ class SeasonTest {
     @Test
     void versionsTellWhatMadeThemAndWhenTheyFlew() {
         fly();
-        assertThat(season().of(2025).versions("m1"))
+        assertThat(season().versions("m1"))
                 .satisfiesExactly(
                         second -> {
                             assertThat(second.version()).isEqualTo("t2");
@@ -119,15 +116,14 @@ class SeasonTest {
     @Test
     void motorsAreCountedOnceAndBrokenOnesByTheirEvenings() {
         fly();
-        assertThat(season().of(2025).motors()).isEqualTo(1);
-        assertThat(season().of(2025).broken()).isEqualTo(1);
-        assertThat(season().of(2026).broken()).isZero();
+        assertThat(season().motors()).isEqualTo(1);
+        assertThat(season().broken()).isEqualTo(1);
     }
 
     @Test
     void theReportStandsAloneAndWritesWhatWasNotedAsItWas() {
         fly();
-        String html = new SeasonReport(season().of(2025), "2025 to 2026", "R. Aldous", DisplayUnits.METRIC).html();
+        String html = new SeasonReport(season(), "2025 to 2026", "R. Aldous", DisplayUnits.METRIC).html();
         assertThat(html)
                 .contains("<h1>Season 2025 to 2026</h1>", "R. Aldous. 6 flights, 1 of them “at least”, on 2 evenings")
                 .contains("≥ 9:20", "wing edge 146 mm, was 149", "14.0 m", "7.1")
@@ -136,8 +132,7 @@ class SeasonTest {
     }
 
     @Test
-    void aSeasonWithoutFlightsHasNeitherYearsNorBests() {
-        assertThat(season().years()).isEmpty();
+    void aSeasonWithoutFlightsHasNeitherEveningsNorBests() {
         assertThat(season().bests()).isEmpty();
         assertThat(season().evenings()).isEmpty();
     }

@@ -160,7 +160,11 @@ final class TakingIn {
     /** Finds out how days are written where the table leaves only one way. */
     private void lookAtDays() {
         Column column = columnOf(FlightField.SESSION_DATE);
-        List<String> cells = column == null ? List.of() : column.cells();
+        if (column == null) {
+            dayChoices.set(DatePatterns.known());
+            return;
+        }
+        List<String> cells = column.cells();
         background.call(at -> DatePatterns.reading(cells)).then(fitting -> {
             if (columnOf(FlightField.SESSION_DATE) != column) {
                 return;

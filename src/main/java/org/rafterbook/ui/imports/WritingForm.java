@@ -86,7 +86,10 @@ final class WritingForm extends VBox {
             choices.add(0, now);
         }
         days.offer(choices, now);
-        days.quietly(now == null && choices.size() > 1 ? "Say which comes first: day or month." : "");
+        boolean either = now == null
+                && choices.size() > 1
+                && choices.size() < DatePatterns.known().size();
+        days.quietly(either ? "Say which comes first: day or month." : "");
     }
 
     private void showRatio(@Nullable Double now) {

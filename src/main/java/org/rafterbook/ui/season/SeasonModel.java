@@ -20,6 +20,7 @@ import org.rafterbook.work.Book;
 import org.rafterbook.work.ExportSummary;
 import org.rafterbook.work.ScreenChoices;
 import org.rafterbook.work.Season;
+import org.rafterbook.work.SeasonDesk;
 import org.rafterbook.work.SeasonReport;
 
 /** The season without its controls: what was read, which season and which model are picked, report and export. */
@@ -27,8 +28,8 @@ final class SeasonModel {
 
     private static final Season NOTHING = new Season(List.of(), java.util.Map.of(), java.util.Map.of());
 
-    /** What was read: the season, and the flyer's name. */
-    private record Read(Season season, String flyer) {}
+    /** What was read: one of the seasons, and the flyer's name. */
+    private record Read(SeasonDesk.Seasons seasons, String flyer) {}
 
     private final Book book;
     private final FxBackground background;
@@ -37,10 +38,10 @@ final class SeasonModel {
     private final Kept kept;
     private final Following following;
     private final FxBackground.Slot slot = new FxBackground.Slot();
-    private final ReadOnlyObjectWrapper<Season> all = new ReadOnlyObjectWrapper<>(this, "all", NOTHING);
     private final ReadOnlyObjectWrapper<Season> shown = new ReadOnlyObjectWrapper<>(this, "shown", NOTHING);
     private final ObjectProperty<@Nullable String> picked = new SimpleObjectProperty<>(this, "picked");
     private @Nullable Integer year;
+    private List<Integer> years = List.of();
     private String flyer = "";
 
     SeasonModel(Book book, Tools tools, FxBackground.Display progress) {
@@ -52,9 +53,9 @@ final class SeasonModel {
         this.following = new Following(book, background, this::load);
     }
 
-    /** Every flight there is. */
-    ReadOnlyObjectProperty<Season> allProperty() {
-        return all.getReadOnlyProperty();
+    /** The years in which there is a season, the newest first. */
+    List<Integer> years() {
+        return years;
     }
 
     /** The season on show. */
@@ -87,10 +88,11 @@ final class SeasonModel {
     }
 
     private void load() {
+        Integer wanted = year;
         background
                 .call(at -> {
                     String name = book.preference(ScreenChoices.Name.FLYER.key());
-                    return new Read(book.season().load(at), name == null ? "" : name);
+                    return new Read(book.season().load(wanted, at), name == null ? "" : name);
                 })
                 .in(slot)
                 .showing(progress)
@@ -99,18 +101,15 @@ final class SeasonModel {
 
     private void show(Read read) {
         flyer = read.flyer();
-        all.set(read.season());
-        List<Integer> years = read.season().years();
-        if (year == null || !years.contains(year)) {
-            year = years.isEmpty() ? null : years.get(0);
-        }
-        turnTo(year);
+        years = read.seasons().years();
+        year = read.seasons().year();
+        shown.set(read.seasons().season());
     }
 
     /** Shows the season that begins in July of this year. */
-    void turnTo(@Nullable Integer wanted) {
+    void turnTo(Integer wanted) {
         year = wanted;
-        shown.set(wanted == null ? NOTHING : all.get().of(wanted));
+        load();
     }
 
     /** Writes the season's report as a page for print. */

@@ -199,7 +199,7 @@ public final class SeasonPlace implements Place {
 
     private void showHead(Season season) {
         Integer year = model.year();
-        List<Integer> years = model.allProperty().get().years();
+        List<Integer> years = model.years();
         StringBuilder words = new StringBuilder();
         if (year != null) {
             words.append(SeasonWords.season(year));

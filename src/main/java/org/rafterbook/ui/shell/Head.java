@@ -1,5 +1,6 @@
 package org.rafterbook.ui.shell;
 
+import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.ObservableList;
@@ -40,9 +41,9 @@ final class Head extends HBox {
         Lay.show(logbook, false);
     }
 
-    void logbook(Node... nodes) {
+    void logbook(List<Node> nodes) {
         logbook.getChildren().setAll(nodes);
-        Lay.show(logbook, nodes.length > 0);
+        Lay.show(logbook, !nodes.isEmpty());
     }
 
     void show(String name, Place place) {

@@ -1,6 +1,7 @@
 package org.rafterbook.ui.shell;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Supplier;
@@ -96,7 +97,7 @@ public final class Shell extends StackPane {
     }
 
     /** Says at the right of the head which logbook is open. */
-    public void logbook(Node... nodes) {
+    public void logbook(List<Node> nodes) {
         head.logbook(nodes);
     }
 

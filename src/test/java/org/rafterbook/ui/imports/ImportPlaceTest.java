@@ -39,6 +39,7 @@ import org.rafterbook.ui.shell.Shell;
 import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.ImportDraft.Column;
+import org.rafterbook.work.Progress;
 import org.rafterbook.work.Season.Flown;
 
 /** A flyer's own table on its way in, by keyboard, into a real logbook. */
@@ -211,12 +212,12 @@ class ImportPlaceTest {
         key(KeyCode.K, "k");
         type("club table");
         key(KeyCode.ENTER, "\r");
-        assertThat(book.season().load().flights())
+        assertThat(book.season().load(null, Progress.none()).season().flights())
                 .as("Enter in a field reads nothing in")
                 .isEmpty();
         key(KeyCode.ENTER, "\r");
 
-        List<Flown> flown = book.season().load().flights();
+        List<Flown> flown = book.season().load(null, Progress.none()).season().flights();
         assertThat(flown).extracting(Flown::durationS).containsExactly(521.0, 542.0, 527.0);
         assertThat(flown).extracting(Flown::version).containsExactly("t1", "t1", "t2");
         assertThat(book.motors().load().motors()).isEmpty();
@@ -246,7 +247,7 @@ class ImportPlaceTest {
         assertThat(shows("8 columns, all said")).isTrue();
         assertThat(shows("Would be added: 1 flight")).isTrue();
         key(KeyCode.ENTER, "\r");
-        assertThat(book.season().load().flights()).hasSize(4);
+        assertThat(book.season().load(null, Progress.none()).season().flights()).hasSize(4);
         assertThat(shows("2 flights were there already.")).isTrue();
     }
 
@@ -286,7 +287,13 @@ class ImportPlaceTest {
         choose("28/10/2025");
         assertThat(problems()).isEmpty();
         key(KeyCode.ENTER, "\r");
-        assertThat(book.season().load().flights().get(0).date()).isEqualTo("2025-11-04");
+        assertThat(book.season()
+                        .load(null, Progress.none())
+                        .season()
+                        .flights()
+                        .get(0)
+                        .date())
+                .isEqualTo("2025-11-04");
     }
 
     @Test
@@ -300,7 +307,13 @@ class ImportPlaceTest {
         key(KeyCode.ENTER, "\r");
         assertThat(problems()).isEmpty();
         key(KeyCode.ENTER, "\r");
-        assertThat(book.season().load().flights().get(0).model()).isEqualTo("Marram");
+        assertThat(book.season()
+                        .load(null, Progress.none())
+                        .season()
+                        .flights()
+                        .get(0)
+                        .model())
+                .isEqualTo("Marram");
     }
 
     @Test
@@ -313,8 +326,12 @@ class ImportPlaceTest {
         say("Wing", KeyCode.S, "s", "wing.edge_aft_mm");
         assertThat(problems()).isEmpty();
         key(KeyCode.ENTER, "\r");
-        assertThat(book.season().load().flights()).extracting(Flown::version).doesNotHaveDuplicates();
-        assertThat(book.season().load().flights()).extracting(Flown::margin).doesNotContainNull();
+        assertThat(book.season().load(null, Progress.none()).season().flights())
+                .extracting(Flown::version)
+                .doesNotHaveDuplicates();
+        assertThat(book.season().load(null, Progress.none()).season().flights())
+                .extracting(Flown::margin)
+                .doesNotContainNull();
     }
 
     @Test
@@ -355,7 +372,7 @@ class ImportPlaceTest {
     void anEndingOfTheProgramsOwnNeedsNoMeaning() {
         choose("own.csv", "model,date,time,ending\nTeasel,2025-11-04,521,touched\n");
         key(KeyCode.ENTER, "\r");
-        assertThat(book.season().load().flights()).hasSize(1);
+        assertThat(book.season().load(null, Progress.none()).season().flights()).hasSize(1);
         assertThat(Ending.TOUCHED.word()).isEqualTo("touched");
     }
 }

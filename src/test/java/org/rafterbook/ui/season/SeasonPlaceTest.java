@@ -15,6 +15,7 @@ import java.util.Objects;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
@@ -38,6 +39,7 @@ import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.ImportChoices;
 import org.rafterbook.work.ImportFile;
+import org.rafterbook.work.Progress;
 import org.rafterbook.work.Season;
 
 @FxTest
@@ -167,6 +169,20 @@ class SeasonPlaceTest {
     }
 
     @Test
+    void anotherSeasonIsAKeyAway() {
+        open(TABLE);
+        key(KeyCode.Y, "y");
+        ComboBox<?> seasons = (ComboBox<?>) Objects.requireNonNull(scene().getFocusOwner());
+        seasons.hide();
+        seasons.getSelectionModel().selectLast();
+        Fx.layOut(scene());
+        assertThat(shows("2024 to 2025, Drill Hall")).isTrue();
+        assertThat(this.<Season.Best>rows("bests"))
+                .extracting(b -> b.flight().durationS())
+                .containsExactly(480.0);
+    }
+
+    @Test
     void versionsAndFlightsAreThoseOfThePickedModel() {
         open(TABLE);
         key(KeyCode.V, "v");
@@ -250,7 +266,7 @@ class SeasonPlaceTest {
     @Test
     void anEveningsFlightsFollowEachOtherBeforeTheNextEvening() {
         open(TABLE);
-        Season season = book.season().load().of(2025);
+        Season season = book.season().load(2025, Progress.none()).season();
         DayPlaces places = DayPlaces.of(season, LocalDate.of(2025, 11, 20));
         List<Double> at = season.flights().stream().map(places::of).toList();
         assertThat(at).isSorted();
