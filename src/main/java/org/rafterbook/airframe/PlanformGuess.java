@@ -37,20 +37,25 @@ public record PlanformGuess(Kind kind, double spanM, double chordM, double tipM,
             return new PlanformGuess(Kind.RECTANGLE, span, chord, 0, 0.25);
         }
         if (ribs.size() == 2 && chord != tip.chordM()) {
-            double at = tip.edgeAftM() / (chord - tip.chordM());
+            double at = round(tip.edgeAftM() / (chord - tip.chordM()));
             return new PlanformGuess(Kind.TAPER, span, chord, tip.chordM(), at);
         }
         if (tip.chordM() == 0 && chord > 0) {
-            double at = tip.edgeAftM() / chord;
+            double at = round(tip.edgeAftM() / chord);
             if (same(ribs, Planforms.ellipse(span, chord, at))) {
                 return new PlanformGuess(Kind.ELLIPSE, span, chord, 0, at);
             }
-            double length = tip.outM() - ribs.get(1).outM();
+            double length = round(tip.outM() - ribs.get(1).outM());
             if (same(ribs, Planforms.roundedTips(span, chord, length, at))) {
                 return new PlanformGuess(Kind.ROUNDED_TIPS, span, chord, length, at);
             }
         }
         return none(ribs);
+    }
+
+    /** Differences and quotients of what was typed, without the noise of arithmetic. */
+    private static double round(double value) {
+        return Math.rint(value * 1e12) / 1e12;
     }
 
     private static PlanformGuess none(List<Rib> ribs) {

@@ -88,7 +88,7 @@ final class BookInWindow {
     Place place(PlaceId id, DisplayUnits units) {
         return switch (id) {
             case HALL -> new HallView(tools, hall, units, book().clock().getZone());
-            case BENCH -> new BenchPlace(tools, book());
+            case BENCH -> new BenchPlace(tools, book(), units);
             case MOTOR_BOX -> new MotorBoxPlace(tools, book(), units);
             case REVIEW -> review();
             case SEASON -> new SeasonPlace(tools, book(), units, logbooks, this::openInReview);

@@ -11,8 +11,10 @@ import org.rafterbook.airframe.Surface;
 import org.rafterbook.airframe.WingGeometry;
 import org.rafterbook.ui.draw.Pen;
 import org.rafterbook.ui.draw.TextRole;
+import org.rafterbook.ui.kit.SettingWords;
 import org.rafterbook.ui.look.Token;
 import org.rafterbook.units.QuantityFormat;
+import org.rafterbook.units.Unit;
 
 /** Paints an airframe from above. */
 final class AboveView {
@@ -170,15 +172,21 @@ final class AboveView {
                 double mm = (now.edgeAftM() - then.edgeAftM()) * 1000;
                 if (now.name().equals(then.name()) && Math.abs(mm) > 0.005 && now.role() != Role.FIN) {
                     double y = outline.y(now, last(now.leftRibs()).outM() * 0.84, false);
+                    String words = SettingWords.inUnit(Math.abs(mm) / 1000, Unit.MM) + (mm < 0 ? " forward" : " back");
+                    double ahead = outline.x(now.edgeAftM()) - pen.px(10);
+                    boolean fits = ahead - pen.textWidth(words, TextRole.SMALL_BOLD) > pen.px(8);
                     pen.textOn(
                             Token.SHEET,
-                            QuantityFormat.rounded(Math.abs(mm), Math.abs(mm) < 9.95 ? 1 : 0) + " mm "
-                                    + (mm < 0 ? "forward" : "back"),
-                            outline.x(now.edgeAftM()) - pen.px(10),
+                            words,
+                            fits
+                                    ? ahead
+                                    : outline.x(now.edgeAftM()
+                                                    + now.ribs().get(0).chordM())
+                                            + pen.px(10),
                             y,
                             TextRole.SMALL_BOLD,
                             Token.ACCENT,
-                            HPos.RIGHT,
+                            fits ? HPos.RIGHT : HPos.LEFT,
                             VPos.CENTER);
                 }
             }

@@ -118,7 +118,7 @@ final class BenchCommands {
                         new KeyHint(
                                 letters.isEmpty() ? "A" : letters, letters.isEmpty() ? "airframe" : "pick a setting"),
                         new KeyHint("← →", "turn it"),
-                        new KeyHint("Shift", "finer"),
+                        new KeyHint("E", "type it"),
                         new KeyHint("+ −", "zoom"),
                         new KeyHint("D", "dimensions"));
     }

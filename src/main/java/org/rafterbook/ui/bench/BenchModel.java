@@ -4,6 +4,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.jspecify.annotations.Nullable;
@@ -31,6 +33,7 @@ final class BenchModel {
     private final ReadOnlyObjectWrapper<@Nullable Looked> preview = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<@Nullable Looked> beside = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<@Nullable SettingDef> picked = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyIntegerWrapper turns = new ReadOnlyIntegerWrapper();
     private final Map<String, Setting> changed = new HashMap<>();
     private @Nullable String modelId;
     private @Nullable String versionId;
@@ -58,6 +61,11 @@ final class BenchModel {
 
     ReadOnlyObjectProperty<@Nullable SettingDef> picked() {
         return picked.getReadOnlyProperty();
+    }
+
+    /** Counts every turn of a setting, before anything is computed of it. */
+    ReadOnlyIntegerProperty turns() {
+        return turns.getReadOnlyProperty();
     }
 
     Book book() {
@@ -191,6 +199,7 @@ final class BenchModel {
         BenchDesk.Bench now = bench.get();
         if (now != null) {
             Map<String, Setting> turned = Map.copyOf(changed);
+            turns.set(turns.get() + 1);
             live.ask(progress -> book.bench().look(shown(now), turned, now.in()));
         }
     }
@@ -211,6 +220,7 @@ final class BenchModel {
         changed.clear();
         live.forget();
         preview.set(null);
+        turns.set(turns.get() + 1);
     }
 
     /** Sets the model to the version looked at with what was turned: its next flight flies on it. */

@@ -38,6 +38,7 @@ import org.rafterbook.work.Rigged;
 public final class BenchPlace implements Place {
 
     private static final double GAP = 12;
+    private static final double LEAST_EM = 84;
 
     private final Book book;
     private final BenchModel model;
@@ -58,10 +59,13 @@ public final class BenchPlace implements Place {
     private final FxBackground.Slot computing = new FxBackground.Slot();
     private @Nullable Subscription listening;
 
-    public BenchPlace(Tools tools, Book book) {
+    /**
+     * @param units in which lengths and masses are typed in its forms
+     */
+    public BenchPlace(Tools tools, Book book, DisplayUnits units) {
         this.book = book;
         model = new BenchModel(book, tools.background());
-        context = new BenchContext(tools, model, DisplayUnits.METRIC, this::open, this::back);
+        context = new BenchContext(tools, model, units, this::open, this::back);
         drawing = new AirframePane(new PointerMoves(model));
         commands = new BenchCommands(context, drawing);
         settings = commands.settingsPage();
@@ -91,6 +95,7 @@ public final class BenchPlace implements Place {
         bench.getStylesheets()
                 .add(Objects.requireNonNull(BenchPlace.class.getResource("bench.css"))
                         .toExternalForm());
+        bench.widthProperty().subscribe(width -> arrange());
         model.bench().subscribe(this::loaded);
         model.preview().subscribe(now -> draw());
         model.beside().subscribe(now -> draw());
@@ -112,6 +117,7 @@ public final class BenchPlace implements Place {
         // the focus must not stay on what goes out of sight
         bench.requestFocus();
         bench.setRight(page.node());
+        arrange();
         keys.set(page.keys());
         BenchDesk.Bench now = model.bench().get();
         if (now != null) {
@@ -121,9 +127,17 @@ public final class BenchPlace implements Place {
         }
     }
 
+    /** A form takes the place of the strip where there is no room for both beside the drawing. */
+    private void arrange() {
+        double em = drawing.drawing().em();
+        boolean narrow = bench.getWidth() > 0 && bench.getWidth() < LEAST_EM * em;
+        boolean form = !pages.isEmpty() && !(pages.peek() instanceof AirframePage);
+        Lay.show(strip.node(), model.bench().get() != null && !(narrow && form));
+    }
+
     private void loaded(BenchDesk.@Nullable Bench now) {
         boolean any = now != null;
-        Lay.show(strip.node(), any);
+        arrange();
         Lay.show(bench.getRight(), any || !pages.isEmpty());
         Lay.show(empty, !any);
         boolean flat = now != null

@@ -1,6 +1,7 @@
 package org.rafterbook.ui.bench;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.geometry.HPos;
 import javafx.scene.Node;
@@ -9,11 +10,13 @@ import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.stability.StabilityAnswer;
 import org.rafterbook.stability.TrimAnswer;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.kit.Words;
 import org.rafterbook.work.Looked;
+import org.rafterbook.work.MarginAnswer;
 import org.rafterbook.work.Surroundings;
 
 /** What it means: the figures that follow, and beside them those of the version compared with. */
@@ -50,6 +53,8 @@ final class MeansBlock {
             Means.Row row = rows.get(i);
             Label name = Words.aside(row.name());
             name.setMinWidth(0);
+            name.setWrapText(true);
+            name.setWrapText(true);
             Label value = Words.body(row.value());
             value.setMinWidth(Label.USE_PREF_SIZE);
             grid.add(name, 0, i);
@@ -60,7 +65,9 @@ final class MeansBlock {
                     .findFirst()
                     .orElse("");
             if (beside != null) {
-                Label quiet = Words.hint(other);
+                // the unit stands with the first of the two
+                // the unit stands with the first of the two
+                Label quiet = Words.hint(other.replace(" mm", ""));
                 quiet.setMinWidth(Label.USE_PREF_SIZE);
                 grid.add(quiet, 2, i);
             }
@@ -68,17 +75,32 @@ final class MeansBlock {
         section.aside(
                 beside == null
                         ? ""
-                        : now.version().name() + ", " + beside.version().name());
+                        : (now.version().equals(beside.version())
+                                        ? "turned"
+                                        : now.version().name())
+                                + ", " + beside.version().name());
         remark.setText(remark(now, in));
         Lay.show(remark, !remark.getText().isEmpty());
+    }
+
+    /** What is wrong or missing with the surfaces, and what is shown all the same. */
+    private static String problems(MarginAnswer margin) {
+        StabilityAnswer shape = margin.stability();
+        return shape == null
+                ? ""
+                : shape.problems().stream()
+                        .map(p -> p.sentence() + " " + p.stillShown())
+                        .collect(Collectors.joining(" "));
     }
 
     private static String remark(Looked now, Surroundings in) {
         TrimAnswer trim = now.trim();
         String closed = now.margin().closedFormNote();
+        String problems = problems(now.margin());
         Stream<@Nullable String> all = trim == null
-                ? Stream.of(closed)
+                ? Stream.of(problems, closed)
                 : Stream.of(
+                        problems,
                         trim.missing(),
                         trim.caution(),
                         "Speeds in " + in.airFrom() + ", " + BenchWords.number(in.airDensity(), 3)

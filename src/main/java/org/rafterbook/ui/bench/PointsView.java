@@ -135,12 +135,25 @@ final class PointsView {
         String text = (unstable ? "unstable by " : "margin ")
                 + QuantityFormat.rounded(Math.abs(neutral - balance) * 1000, 1) + " mm = "
                 + QuantityFormat.rounded(Math.abs(share) * 100, 1) + " %";
+        Token ink = unstable ? Token.STOP : Token.INK;
+        if (!fit.isRoomy(pen.px(1))) {
+            pen.textOn(
+                    Token.SHEET,
+                    text,
+                    pen.px(13),
+                    pen.height() - pen.px(12),
+                    TextRole.SMALL_BOLD,
+                    ink,
+                    HPos.LEFT,
+                    VPos.CENTER);
+            return;
+        }
         // beside the view's caption where there is room, else below it
         double caption = pen.px(24) + pen.textWidth("From the left side", TextRole.CAPTION);
         double y = fit.sideTopPx() + pen.px(Math.min(x(balance), x(neutral)) - pen.px(24) > caption ? 12 : 30);
         if (unstable) {
             pen.hatch(x(neutral), y - pen.px(6), x(balance) - x(neutral), pen.px(12), Token.STOP);
         }
-        Dimensions.level(pen, x(balance), x(neutral), y, text, unstable ? Token.STOP : Token.INK, TextRole.SMALL_BOLD);
+        Dimensions.level(pen, x(balance), x(neutral), y, text, ink, TextRole.SMALL_BOLD);
     }
 }

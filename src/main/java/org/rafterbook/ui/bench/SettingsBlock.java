@@ -32,6 +32,7 @@ final class SettingsBlock {
     private List<SettingDef> listed = List.of();
     private @Nullable Field<Setting> typed;
     private String typedFor = "";
+    private boolean asked;
 
     SettingsBlock(BenchModel model, Keys keys) {
         this.model = model;
@@ -99,7 +100,7 @@ final class SettingsBlock {
             boolean here = picked != null && picked.id().equals(setting.id());
             row.picked(here);
             nodes.add(row);
-            if (here) {
+            if (here && asked) {
                 nodes.add(typing);
             }
         }
@@ -120,6 +121,7 @@ final class SettingsBlock {
             return;
         }
         typedFor = id;
+        asked = false;
         Field<Setting> field = SettingWords.field(picked.label() + ", typed", picked);
         Double low = picked.low();
         Double high = picked.high();
@@ -139,10 +141,15 @@ final class SettingsBlock {
         return end == null ? "anywhere" : SettingWords.value(setting, Setting.of(end));
     }
 
-    /** Puts the cursor into the field of the picked setting. */
+    /** Shows the field of the picked setting with the cursor in it. */
     void type() {
-        if (typed != null && typing.isVisible()) {
-            typed.edit();
+        BenchDesk.Bench bench = model.bench().get();
+        if (bench != null && model.picked().get() != null) {
+            asked = true;
+            show(bench);
+            if (typed != null) {
+                typed.edit();
+            }
         }
     }
 }

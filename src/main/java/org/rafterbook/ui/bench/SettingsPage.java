@@ -50,7 +50,8 @@ final class SettingsPage implements BenchPage {
         model.bench().subscribe(now -> show());
         model.preview().subscribe(now -> show());
         model.beside().subscribe(now -> show());
-        model.picked().subscribe(now -> show());
+        model.picked().subscribe(now -> turned());
+        model.turns().subscribe(now -> turned());
     }
 
     @Override
@@ -71,6 +72,15 @@ final class SettingsPage implements BenchPage {
     private void ask() {
         column.unfold(whereBlock);
         where.edit();
+    }
+
+    /** What a setting stands at is shown at once, what follows from it as soon as it is computed. */
+    private void turned() {
+        BenchDesk.Bench bench = model.bench().get();
+        if (bench != null) {
+            settings.deal(bench);
+            settings.show(bench);
+        }
     }
 
     private void show() {

@@ -58,8 +58,8 @@ final class WhereBlock {
         section = new Sheet.Section(
                 "Where must the wing sit?",
                 "",
-                Lay.row(12, Lay.styled(wished, "wished"), Lay.column(0, lead, answer), Lay.space(), Buttons.link(more)),
-                remark);
+                Lay.row(12, Lay.styled(wished, "wished"), Lay.column(0, lead, answer)),
+                Lay.row(8, Lay.grow(remark), Buttons.link(more)));
         section.beside(new KeyCap(ask.key()));
         calm.setOnFinished(event -> compute());
     }
@@ -84,7 +84,7 @@ final class WhereBlock {
         boolean several = now.airframe() != null
                 && WingGeometry.of(now.airframe()).wings().size() > 1;
         section.caption(several ? "Where must the wings sit?" : "Where must the wing sit?");
-        lead.setText(several ? "First edge at" : "Leading edge at");
+        lead.setText(several ? "First leading edge at" : "Leading edge at");
         looked = now;
         calm.playFromStart();
     }
@@ -136,6 +136,5 @@ final class WhereBlock {
     private void say(String place, String why) {
         answer.setText(place);
         remark.setText(why);
-        Lay.show(remark, !why.isEmpty());
     }
 }

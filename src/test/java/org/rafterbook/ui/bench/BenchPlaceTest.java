@@ -183,7 +183,7 @@ class BenchPlaceTest {
         assertThat(window.sees("105 mm")).isTrue();
         window.press(KeyCode.ESCAPE);
         double section = yOfSection(drawing, x);
-        BenchDriver.drag(drawing, x, section, x, section - 3 * px);
+        BenchDriver.drag(drawing, x, section, x, section - 8 * px);
         assertThat(window.sees("was 2°")).isTrue();
         assertThat(now().name()).isEqualTo("t1");
     }
@@ -289,6 +289,71 @@ class BenchPlaceTest {
             assertThat(again.margins().computeAll(Progress.none())).isEqualTo(4);
         }
         window = new BenchDriver(folder.resolve("b.rafterbook"));
+    }
+
+    @Test
+    void roundedTipsAreEditedAsSuchAgainAndAWiderWingFromNowOnIsTheNextVersion() {
+        teasel();
+        fly();
+        window.press(KeyCode.F2, KeyCode.A, KeyCode.DIGIT1);
+        assertThat(window.sees("Length of each rounded tip")).isTrue();
+        window.type("Span", "440");
+        window.click("from now on");
+        window.press(KeyCode.ENTER);
+        assertThat(now().name()).isEqualTo("t2");
+        Surface wing = Objects.requireNonNull(now().geometry()).surfaces().get(0);
+        assertThat(wing.ribs()).isEqualTo(Planforms.roundedTips(0.44, 0.11, 0.08, 0.25));
+    }
+
+    @Test
+    void theOwnFormulaStandsBesideTheLatticeAndAKnownMarginMovesTheZero() {
+        teasel();
+        window.press(KeyCode.A, KeyCode.F);
+        window.type("Neutral point", "170");
+        window.press(KeyCode.ENTER, KeyCode.ESCAPE);
+        assertThat(window.sees("Own formula, less that, mm")).isTrue();
+        window.press(KeyCode.A, KeyCode.Z);
+        window.type("This version's margin was", "0");
+        window.press(KeyCode.ENTER);
+        assertThat(window.sees("× A shift of the zero needs its reason.")).isTrue();
+        window.type("How it is known", "held every speed");
+        window.press(KeyCode.ENTER, KeyCode.ESCAPE);
+        assertThat(window.margin()).isZero();
+    }
+
+    @Test
+    void aSettingOfTheFlyersOwnGetsItsLetterAndMayBeTurned() {
+        teasel();
+        window.press(KeyCode.A, KeyCode.T);
+        window.type("Name", "Rudder");
+        window.type("Usual step", "1");
+        window.type("Has stood at", "3");
+        window.press(KeyCode.ENTER, KeyCode.ESCAPE, KeyCode.R, KeyCode.RIGHT);
+        assertThat(window.sees("4 mm")).isTrue();
+        window.press(KeyCode.E);
+        window.type("0.5 in");
+        window.press(KeyCode.ENTER);
+        assertThat(now().values().values())
+                .anySatisfy(v -> assertThat(v.number()).isEqualTo(0.0127));
+    }
+
+    @Test
+    void aModelWithoutATailSaysWhatIsStillShown() {
+        window.book
+                .sheets()
+                .take(new AirframeSheet(
+                        "Marram",
+                        "",
+                        new Airframe(
+                                List.of(Surface.symmetric(
+                                        "wing", Role.WING, 0.1, 0, 0, 0, Planforms.rectangle(0.4, 0.1))),
+                                List.of(),
+                                null,
+                                null)));
+        window.press(KeyCode.F1, KeyCode.F2);
+        assertThat(window.sees("There is no tailplane. The neutral point shown is that of the wing alone."))
+                .isTrue();
+        assertThat(window.sees("No mass is given: enter the airframe's masses")).isTrue();
     }
 
     @Test

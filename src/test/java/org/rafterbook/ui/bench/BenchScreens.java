@@ -23,6 +23,7 @@ import org.rafterbook.ui.shell.Place;
 import org.rafterbook.ui.shell.PlaceId;
 import org.rafterbook.ui.shell.Shell;
 import org.rafterbook.ui.shell.Tools;
+import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.DemoFiles;
 import org.rafterbook.work.Rigged;
@@ -114,7 +115,7 @@ public final class BenchScreens {
     private static Parent shell(Tools tools, Path file, String model, Consumer<Book> before) {
         Book book = Book.open(file, Mode.CREATE, Clock.fixed(Instant.parse("2026-02-20T19:00:00Z"), ZoneOffset.UTC));
         before.accept(book);
-        BenchPlace bench = new BenchPlace(tools, book);
+        BenchPlace bench = new BenchPlace(tools, book, DisplayUnits.METRIC);
         Map<PlaceId, Supplier<? extends Place>> makers = new EnumMap<>(PlaceId.class);
         for (PlaceId id : PlaceId.values()) {
             makers.put(id, () -> bench);
