@@ -26,6 +26,10 @@ import org.rafterbook.power.Wind;
 public final class FlightQueries {
 
     private static final String ORDER = " ORDER BY s.local_date, s.id, f.ordinal, f.id";
+    private static final String LAST = " ORDER BY s.local_date DESC, s.id DESC, f.ordinal DESC, f.id DESC LIMIT 1";
+
+    /** A flight's place in the season as text that sorts. */
+    private static final String PLACE = "s.local_date || s.id || printf('%09d', f.ordinal)";
 
     private final RowReader rows;
 
@@ -46,6 +50,46 @@ public final class FlightQueries {
     /** The flights of one model. */
     public List<FlightLine> ofModel(String modelId) {
         return lines(" AND f.rigging_id IN (SELECT id FROM rigging WHERE model_id = ?)" + ORDER, modelId);
+    }
+
+    /** The flight of a model that was flown last, null before its first. */
+    public @Nullable FlightLine lastOfModel(String modelId) {
+        return first(lines(" AND f.rigging_id IN (SELECT id FROM rigging WHERE model_id = ?)" + LAST, modelId));
+    }
+
+    /** The last flight of a version on a motor whose mass is known, null where there is none. */
+    public @Nullable FlightLine lastWithMotorMass(String versionId) {
+        return first(lines(
+                " AND f.rigging_id IN (SELECT id FROM rigging WHERE version_id = ?)"
+                        + " AND w.motor_id IN (SELECT id FROM motor WHERE mass_kg IS NOT NULL)" + LAST,
+                versionId));
+    }
+
+    private static @Nullable FlightLine first(List<FlightLine> lines) {
+        return lines.isEmpty() ? null : lines.get(0);
+    }
+
+    /** The versions of a model that have flown, the one flown last first. */
+    public List<Version> versionsFlown(String modelId) {
+        return flown(Version.class, "r.version_id", " AND r.model_id = ?", modelId);
+    }
+
+    /** The models that have flown, the one flown last first. */
+    public List<Model> modelsFlown() {
+        return flown(Model.class, "r.model_id", "");
+    }
+
+    private <R extends Record> List<R> flown(Class<R> type, String by, String condition, @Nullable Object... of) {
+        RecordTable<R> table = Tables.of(type);
+        return rows.sql()
+                .list(
+                        "SELECT " + table.columns("t") + " FROM \"" + table.name() + "\" t JOIN (SELECT " + by
+                                + " AS id, max(" + PLACE + ") AS last FROM flight f"
+                                + " JOIN rigging r ON r.id = f.rigging_id JOIN session s ON s.id = f.session_id"
+                                + " WHERE f.gone_at IS NULL" + condition
+                                + " GROUP BY 1) n ON n.id = t.id ORDER BY n.last DESC",
+                        row -> table.read(row, 1),
+                        of);
     }
 
     /** The flights of one rigging. */

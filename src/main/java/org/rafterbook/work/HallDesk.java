@@ -50,6 +50,11 @@ public final class HallDesk {
         this.visit = new Visit(logbook, book.clock());
     }
 
+    /** The same desk but for the margins, which take longer than all else: for what a window shows first. */
+    public HallDesk withoutMargins() {
+        return new HallDesk(book, (rigged, motor) -> MarginText.LATER);
+    }
+
     public Book book() {
         return book;
     }
@@ -163,8 +168,7 @@ public final class HallDesk {
                 return new Prepared(ordinal, null, null, null, null, null, wind, motor, null, again, List.of());
             }
             Rigged now = Riggings.now(r, modelId);
-            List<FlightLine> flown = r.flights().ofModel(modelId);
-            FlightLine last = flown.isEmpty() ? null : flown.get(flown.size() - 1);
+            FlightLine last = r.flights().lastOfModel(modelId);
             Rigged before = last == null || last.version() == null
                     ? null
                     : Riggings.rigged(r, now.model(), last.rigging(), last.version());
@@ -181,19 +185,8 @@ public final class HallDesk {
                     motor,
                     wind == null ? Winding.rested(r, lastMotor) : null,
                     last != null && session != null && last.session().id().equals(session.id()) ? last.wind() : null,
-                    versions(flown));
+                    r.flights().versionsFlown(modelId));
         });
-    }
-
-    private static List<Version> versions(List<FlightLine> flown) {
-        Map<String, Version> versions = new java.util.LinkedHashMap<>();
-        for (int i = flown.size() - 1; i >= 0; i--) {
-            Version version = flown.get(i).version();
-            if (version != null) {
-                versions.putIfAbsent(version.id(), version);
-            }
-        }
-        return List.copyOf(versions.values());
     }
 
     private static @Nullable Wind onTheMotor(Reader reader, Session session) {

@@ -27,6 +27,9 @@ public interface MarginText {
     /** What a model without geometry lacks. */
     Answer NO_GEOMETRY = Answer.missing("margin needs span, chord and balance");
 
+    /** Stands for a margin that is still being worked out. */
+    Answer LATER = Answer.missing("");
+
     /** The margin with this motor on board; null stands for the motor last flown or the sheet's. */
     Answer of(Rigged rigged, @Nullable Motor motor);
 }

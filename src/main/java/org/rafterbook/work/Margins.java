@@ -211,11 +211,7 @@ public final class Margins {
         Motor motor = motorId == null ? null : reader.find(Motor.class, motorId);
         double part = fraction;
         if (motor == null) {
-            FlightLine last = reader.flights().ofModel(version.modelId()).stream()
-                    .filter(l -> l.version() != null && l.version().id().equals(version.id()))
-                    .filter(l -> l.motor() != null && l.motor().massKg() != null)
-                    .reduce((a, b) -> b)
-                    .orElse(null);
+            FlightLine last = reader.flights().lastWithMotorMass(version.id());
             motor = last == null ? null : last.motor();
             part = last == null ? 1 : last.flight().partialFraction();
         }

@@ -57,22 +57,11 @@ public final class ReviewDesk {
 
     /** The models that have flown, the one flown last first, then the others by name. */
     public List<Model> models() {
-        List<String> flown = logbook.read(r -> {
-            List<FlightLine> lines = r.flights().all();
-            LinkedHashSet<String> ids = new LinkedHashSet<>();
-            for (int i = lines.size() - 1; i >= 0; i--) {
-                Model model = lines.get(i).model();
-                if (model != null) {
-                    ids.add(model.id());
-                }
-            }
-            return List.copyOf(ids);
-        });
-        return riggings.models().stream()
-                .filter(m -> flown.contains(m.id()))
-                .sorted(Comparator.comparingInt((Model m) -> flown.get(0).equals(m.id()) ? 0 : 1)
-                        .thenComparing(Model::name, String.CASE_INSENSITIVE_ORDER))
-                .toList();
+        List<Model> flown = new ArrayList<>(logbook.read(r -> r.flights().modelsFlown()));
+        if (flown.size() > 1) {
+            flown.subList(1, flown.size()).sort(Comparator.comparing(Model::name, String.CASE_INSENSITIVE_ORDER));
+        }
+        return List.copyOf(flown);
     }
 
     /** Calls the listener after each entry and each undo. */

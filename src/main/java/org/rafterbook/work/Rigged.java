@@ -16,19 +16,22 @@ import org.rafterbook.airframe.Version;
  * @param settings the model's settings in the order they are listed
  * @param rigging null for a version looked at without an occasion
  * @param values what the settings stand at, keyed by setting id; settings not recorded are absent
- * @param geometry null where the model has none
  */
 public record Rigged(
         Model model,
         List<SettingDef> settings,
         @Nullable Rigging rigging,
         Version version,
-        Map<String, Setting> values,
-        @Nullable Airframe geometry) {
+        Map<String, Setting> values) {
 
     public Rigged {
         settings = List.copyOf(settings);
         values = Map.copyOf(values);
+    }
+
+    /** The airframe, null where the model has none. */
+    public @Nullable Airframe geometry() {
+        return Geometry.of(version);
     }
 
     /** The version's name, such as v13. */

@@ -97,13 +97,7 @@ public final class Riggings {
             for (Rigging rigging : ordered(r, modelId)) {
                 Version version = byId.get(rigging.versionId());
                 if (version != null) {
-                    strip.add(new Rigged(
-                            model,
-                            versions.settings(),
-                            rigging,
-                            version,
-                            versions.valuesOf(version),
-                            Geometry.of(version)));
+                    strip.add(new Rigged(model, versions.settings(), rigging, version, versions.valuesOf(version)));
                 }
             }
             return strip;
@@ -125,8 +119,7 @@ public final class Riggings {
                 VersionBook.definitions(reader, model.id()),
                 rigging,
                 version,
-                values(reader, version),
-                Geometry.of(version));
+                values(reader, version));
     }
 
     /** What a version's settings stand at, keyed by setting id. */

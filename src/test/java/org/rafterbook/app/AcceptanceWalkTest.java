@@ -30,6 +30,7 @@ import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.logbook.Mode;
 import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.Book;
+import org.rafterbook.work.Progress;
 import org.rafterbook.work.Rigged;
 
 /**
@@ -325,7 +326,7 @@ class AcceptanceWalkTest {
                     .hasSize(2);
             assertThat(book.corrections().alwaysSo(quire.model().id(), incidence.id(), wrong, right))
                     .isEqualTo(2);
-            String fifth = book.season().load().flights().stream()
+            String fifth = book.season().load(null, Progress.none()).season().flights().stream()
                     .filter(f -> f.model().equals("Quire"))
                     .toList()
                     .get(4)

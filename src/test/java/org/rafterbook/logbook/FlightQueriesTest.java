@@ -209,4 +209,26 @@ class FlightQueriesTest {
     private List<Flight> notes(String text, @Nullable String modelId, int limit) {
         return flights(q -> q.notesContaining(text, modelId, limit));
     }
+
+    @Test
+    void whatFlewLastComesFirst() {
+        assertThat(list(logbook, r -> r.flights().modelsFlown()))
+                .extracting(Model::name)
+                .containsExactly("Teasel", "Marram");
+        assertThat(list(logbook, r -> r.flights().versionsFlown(teasel.id())))
+                .extracting(Version::number)
+                .containsExactly(1, 2);
+        assertThat(line(r -> r.flights().lastOfModel(marram.id())).flight().id())
+                .isEqualTo(f2.id());
+        assertThat(line(r -> r.flights().lastOfModel(teasel.id())).flight().id())
+                .isEqualTo(aborted.id());
+        assertThat(line(r -> r.flights().lastWithMotorMass(t1.id())).flight().id())
+                .isEqualTo(f4.id());
+        assertThat(list(logbook, r -> java.util.Arrays.asList(r.flights().lastWithMotorMass(m1.id()))))
+                .containsExactly((FlightLine) null);
+    }
+
+    private FlightLine line(Query<FlightLine> query) {
+        return logbook.read(query);
+    }
 }

@@ -32,7 +32,7 @@ import org.rafterbook.units.TypedValue;
 import org.rafterbook.work.HeightMark;
 
 /** The flight in the air: its watch, one key for each thing it may do, and Space for the landing. */
-final class AirView {
+final class AirView implements HallSheet {
 
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
     private static final int COLUMNS = 3;
@@ -134,7 +134,8 @@ final class AirView {
         model.pickedProperty().subscribe(timed -> showPicked());
     }
 
-    Node node() {
+    @Override
+    public Node node() {
         return sheet;
     }
 
@@ -216,7 +217,8 @@ final class AirView {
         tick(System.nanoTime());
     }
 
-    void show(HallData data) {
+    @Override
+    public void show(HallData data) {
         deal(data.evening().heights());
         noted.getChildren().clear();
         Timed picked = model.pickedProperty().get();

@@ -159,9 +159,16 @@ public final class HallModel {
         }
     }
 
-    /** Reads everything again. */
+    /** Reads everything again; the first time what takes long comes after the rest. */
     public void load() {
-        background.call(progress -> HallData.read(desk)).in(loading).then(this::show);
+        boolean first = !loaded;
+        HallDesk from = first ? desk.withoutMargins() : desk;
+        background.call(progress -> HallData.read(from)).in(loading).then(read -> {
+            show(read);
+            if (first && loaded) {
+                load();
+            }
+        });
     }
 
     private void show(HallData read) {

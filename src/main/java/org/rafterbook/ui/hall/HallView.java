@@ -8,6 +8,8 @@ import java.time.format.DateTimeFormatter;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
+import java.util.function.Function;
 import javafx.animation.AnimationTimer;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
@@ -35,16 +37,14 @@ public final class HallView implements Place {
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final int FRAMES_PER_LOOK_AT_THE_CLOCK = 60;
+    private static final int FRAMES_PER_SHEET = 20;
 
     private final HallModel model;
     private final QuantityFormat format;
     private final ZoneId zone;
     private final Map<HallState, Keys> keys = new EnumMap<>(HallState.class);
-    private final PreparingView preparing;
-    private final WindView winding;
-    private final VisitView visit;
-    private final AirView air;
-    private final LandingView landing;
+    private final Map<HallState, HallSheet> sheets = new EnumMap<>(HallState.class);
+    private final Function<HallState, HallSheet> maker;
     private final EveningPane evening;
     private final EveningRule rule;
     private final StackPane left = new StackPane();
@@ -60,9 +60,14 @@ public final class HallView implements Place {
 
         @Override
         public void handle(long frame) {
-            air.tick(System.nanoTime());
+            if (sheets.get(HallState.IN_THE_AIR) instanceof AirView air) {
+                air.tick(System.nanoTime());
+            }
             if (frames++ % FRAMES_PER_LOOK_AT_THE_CLOCK == 0) {
                 showClock();
+            }
+            if (frames % FRAMES_PER_SHEET == 0 && model.data() != null && sheets.size() < HallState.values().length) {
+                makeAnother();
             }
         }
     };
@@ -74,11 +79,13 @@ public final class HallView implements Place {
         for (HallState state : HallState.values()) {
             keys.put(state, tools.keys());
         }
-        preparing = new PreparingView(model, of(HallState.PREPARING), units);
-        winding = new WindView(model, of(HallState.WINDING), units);
-        visit = new VisitView(model, of(HallState.VISIT), units);
-        air = new AirView(model, of(HallState.IN_THE_AIR), units, zone);
-        landing = new LandingView(model, of(HallState.LANDING), units, zone);
+        maker = state -> switch (state) {
+            case PREPARING -> new PreparingView(model, keysOf(state), units);
+            case WINDING -> new WindView(model, keysOf(state), units);
+            case VISIT -> new VisitView(model, keysOf(state), units);
+            case IN_THE_AIR -> new AirView(model, keysOf(state), units, zone);
+            case LANDING -> new LandingView(model, keysOf(state), units, zone);
+        };
         evening = new EveningPane(model, format);
         rule = new EveningRule(zone);
         keysNow = model.stateProperty().map(this::of);
@@ -96,20 +103,43 @@ public final class HallView implements Place {
         });
     }
 
+    private Keys keysOf(HallState state) {
+        return Objects.requireNonNull(keys.get(state));
+    }
+
+    /** The keys of a state, which its sheet has dealt. */
     private Keys of(HallState state) {
-        return java.util.Objects.requireNonNull(keys.get(state));
+        sheet(state);
+        return keysOf(state);
+    }
+
+    /** Made when it is first needed, so that the window is quick to show; the others follow when there is time. */
+    private HallSheet sheet(HallState state) {
+        HallSheet made = sheets.get(state);
+        if (made == null) {
+            made = maker.apply(state);
+            sheets.put(state, made);
+            HallData data = model.data();
+            if (data != null) {
+                made.show(data);
+            }
+        }
+        return made;
+    }
+
+    private void makeAnother() {
+        for (HallState state : HallState.values()) {
+            if (!sheets.containsKey(state)) {
+                sheet(state);
+                return;
+            }
+        }
     }
 
     private void showState(HallState state) {
-        Node shown = switch (state) {
-            case PREPARING -> preparing.node();
-            case WINDING -> winding.node();
-            case VISIT -> visit.node();
-            case IN_THE_AIR -> air.node();
-            case LANDING -> landing.node();
-        };
-        left.getChildren().setAll(shown);
-        right.getChildren().setAll(state == HallState.IN_THE_AIR ? air.side() : evening.node());
+        HallSheet shown = sheet(state);
+        left.getChildren().setAll(shown.node());
+        right.getChildren().setAll(shown instanceof AirView air ? air.side() : evening.node());
         // a field of the sheet that goes must not keep the keys
         if (page.getScene() != null) {
             page.getScene().getRoot().requestFocus();
@@ -117,11 +147,7 @@ public final class HallView implements Place {
     }
 
     private void show(HallData data) {
-        preparing.show(data);
-        winding.show(data);
-        visit.show(data);
-        air.show(data);
-        landing.show(data);
+        sheets.values().forEach(sheet -> sheet.show(data));
         evening.show(data.evening());
         rule.show(data.evening(), model.now());
         subtitle.set(subtitle(data.evening()));

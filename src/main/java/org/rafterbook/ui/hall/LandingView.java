@@ -44,7 +44,7 @@ import org.rafterbook.units.TypedValue;
 import org.rafterbook.work.LandingEnd;
 
 /** After landing: the time, how it ended and what else is worth knowing; everything is kept as it is answered. */
-final class LandingView {
+final class LandingView implements HallSheet {
 
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
     private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
@@ -186,7 +186,8 @@ final class LandingView {
         return button;
     }
 
-    Node node() {
+    @Override
+    public Node node() {
         return sheet;
     }
 
@@ -224,7 +225,8 @@ final class LandingView {
         }
     }
 
-    void show(HallData data) {
+    @Override
+    public void show(HallData data) {
         HallModel.Landed shown = model.landedProperty().get();
         Flight flight = shown == null ? null : shown.flight();
         FlightLine line = shown == null ? null : data.evening().find(shown.flightId());

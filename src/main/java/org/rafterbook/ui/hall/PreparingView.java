@@ -37,7 +37,7 @@ import org.rafterbook.work.Prepared;
 import org.rafterbook.work.Rigged;
 
 /** The next flight: model, trim, margin, motor and wind; Space starts the watch, a typed time is as fast. */
-final class PreparingView {
+final class PreparingView implements HallSheet {
 
     /** A model by name, or none. */
     private record ModelChoice(@Nullable String id, String name) {}
@@ -197,7 +197,8 @@ final class PreparingView {
         return new VBox(marginPart, Lay.hairline(), windPart, Lay.hairline(), typedPart, Lay.hairline(), flag);
     }
 
-    Node node() {
+    @Override
+    public Node node() {
         return sheet;
     }
 
@@ -263,7 +264,8 @@ final class PreparingView {
         return (rigged == null ? "v" : rigged.model().letter()) + version.number();
     }
 
-    void show(HallData data) {
+    @Override
+    public void show(HallData data) {
         Prepared prepared = data.prepared();
         Rigged rigged = prepared.rigged();
         over.setText("Flight " + prepared.ordinal()

@@ -23,7 +23,7 @@ import org.rafterbook.units.TypedValue;
 import org.rafterbook.work.Evening;
 
 /** The visit: venue, what is at which height, and the air. */
-final class VisitView {
+final class VisitView implements HallSheet {
 
     private final HallModel model;
     private final QuantityFormat format;
@@ -93,7 +93,8 @@ final class VisitView {
         return row;
     }
 
-    Node node() {
+    @Override
+    public Node node() {
         return sheet;
     }
 
@@ -172,7 +173,8 @@ final class VisitView {
         markHeight.fill("");
     }
 
-    void show(HallData data) {
+    @Override
+    public void show(HallData data) {
         Evening evening = data.evening();
         Venue venue = evening.venue();
         venues.offer(

@@ -28,7 +28,7 @@ import org.rafterbook.units.TypedValue;
 import org.rafterbook.work.WindForm;
 
 /** The winding step: motor, turns, back-off and torque, under cautions that never go away. */
-final class WindView {
+final class WindView implements HallSheet {
 
     private final HallModel model;
     private final QuantityFormat format;
@@ -118,7 +118,8 @@ final class WindView {
                         "The venue's and the class's rules come first.", "Never climb after a model that is hung up."));
     }
 
-    Node node() {
+    @Override
+    public Node node() {
         return sheet;
     }
 
@@ -219,7 +220,8 @@ final class WindView {
                 + "), a published rule of thumb; your own motors come first");
     }
 
-    void show(HallData data) {
+    @Override
+    public void show(HallData data) {
         Wind wind = data.prepared().wind();
         String id = wind == null ? null : wind.id();
         if (filledOnce && Objects.equals(id, filled)) {

@@ -10,6 +10,7 @@ import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextInputControl;
@@ -70,6 +71,16 @@ final class BenchDriver implements AutoCloseable {
                 .orElseThrow(() -> new AssertionError("no field " + field + " among " + texts()));
         input.requestFocus();
         input.setText(text);
+        Fx.layOut(scene);
+    }
+
+    /** Presses the button of these words. */
+    void click(String words) {
+        find(scene.getRoot(), ButtonBase.class).stream()
+                .filter(b -> b.getText().equals(words) && isShown(b))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no button " + words))
+                .fire();
         Fx.layOut(scene);
     }
 
