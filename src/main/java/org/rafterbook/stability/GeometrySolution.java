@@ -20,60 +20,43 @@ public final class GeometrySolution {
     private final List<Surface> surfaces;
     private final WingGeometry wings;
     private final LatticeSettings settings;
-    private final List<Lattice> lattices;
-    private final double[] weights;
+    private final LatticeFamily lattices;
     private final FarWake farWake;
     private final List<Loads> incidences = new ArrayList<>();
+    private final List<double[]> alphaCirculations;
     private final Loads alpha;
     private final Loads pitch;
-    private final List<double[]> alphaCirculation = new ArrayList<>();
 
     private GeometrySolution(Airframe airframe, LatticeSettings settings) {
         this.settings = settings;
         surfaces = lifting(airframe);
         wings = WingGeometry.of(airframe);
-        boolean mirrored = surfaces.stream().allMatch(Surface::isSymmetric);
-        List<SpanLine> lines = new ArrayList<>();
+        lattices = LatticeFamily.of(surfaces, settings);
+        Panels panels = lattices.coarsest().panels();
+        farWake = new FarWake(panels.strips(), panels.mirrored());
+        Loads sum = Loads.zero(surfaces.size(), panels.strips().size());
+        List<double[]> circulations = List.of();
         for (int s = 0; s < surfaces.size(); s++) {
-            if (mirrored) {
-                lines.add(SpanLine.half(s, surfaces.get(s)));
-            } else {
-                lines.addAll(SpanLine.whole(s, surfaces.get(s)));
-            }
-        }
-        SpanGrid grid = SpanGrid.of(lines, settings);
-        if (settings.extrapolated()) {
-            int coarse = ChordwiseCount.of(lines, settings.chordwise());
-            lattices = List.of(
-                    new Lattice(lines, grid, coarse, mirrored, surfaces.size()),
-                    new Lattice(lines, grid, 2 * coarse, mirrored, surfaces.size()));
-            // The error falls with the square of the count.
-            weights = new double[] {-1.0 / 3, 4.0 / 3};
-        } else {
-            lattices = List.of(new Lattice(lines, grid, settings.chordwise(), mirrored, surfaces.size()));
-            weights = new double[] {1};
-        }
-        farWake = new FarWake(lattices.get(0).panels().strips(), mirrored);
-        Loads sum =
-                Loads.zero(surfaces.size(), lattices.get(0).panels().strips().size());
-        for (Lattice lattice : lattices) {
-            alphaCirculation.add(new double[lattice.panels().size()]);
-        }
-        for (int s = 0; s < surfaces.size(); s++) {
-            Loads loads = Loads.zero(surfaces.size(), sum.circulation().length);
-            for (int l = 0; l < lattices.size(); l++) {
-                double[] circulation = lattices.get(l).solve(lattices.get(l).turned(s));
-                double[] whole = alphaCirculation.get(l);
-                for (int i = 0; i < whole.length; i++) {
-                    whole[i] += circulation[i];
-                }
-                loads = loads.plus(weights[l], lattices.get(l).loads(circulation));
-            }
+            int turned = s;
+            List<double[]> own = lattices.solve(lattice -> lattice.turned(turned));
+            circulations = circulations.isEmpty() ? own : sum(circulations, own);
+            Loads loads = lattices.loads(own);
             incidences.add(loads);
             sum = sum.plus(1, loads);
         }
+        alphaCirculations = circulations;
         alpha = sum;
-        pitch = loads(Lattice::pitching);
+        pitch = lattices.loads(lattices.solve(Lattice::pitching));
+    }
+
+    private static List<double[]> sum(List<double[]> a, List<double[]> b) {
+        List<double[]> sum = new ArrayList<>();
+        for (int l = 0; l < a.size(); l++) {
+            double[] both = a.get(l).clone();
+            add(both, 1, b.get(l));
+            sum.add(both);
+        }
+        return sum;
     }
 
     /**
@@ -87,20 +70,6 @@ public final class GeometrySolution {
 
     private static List<Surface> lifting(Airframe airframe) {
         return airframe.surfaces().stream().filter(s -> s.role() != Role.FIN).toList();
-    }
-
-    private interface Onset {
-        double[] of(Lattice lattice);
-    }
-
-    private Loads loads(Onset onset) {
-        Loads sum =
-                Loads.zero(surfaces.size(), lattices.get(0).panels().strips().size());
-        for (int l = 0; l < lattices.size(); l++) {
-            Lattice lattice = lattices.get(l);
-            sum = sum.plus(weights[l], lattice.loads(lattice.solve(onset.of(lattice))));
-        }
-        return sum;
     }
 
     /** True where another airframe differs from the solved one at most in incidence, twist, camber, masses or fins. */
@@ -149,11 +118,6 @@ public final class GeometrySolution {
         return alpha;
     }
 
-    /** Loads per radian per second of nose-up pitch rate about the origin, at unit speed. */
-    Loads pitch() {
-        return pitch;
-    }
-
     /** Loads per radian of one surface's incidence. */
     Loads incidence(int surface) {
         return incidences.get(surface);
@@ -162,7 +126,7 @@ public final class GeometrySolution {
     /** Loads at zero angle of attack that incidences, twist and camber of an airframe cause that {@link #fits fits}. */
     Loads fixed(Airframe airframe) {
         List<Surface> turned = lifting(airframe);
-        Loads sum = loads(lattice -> {
+        return lattices.loads(lattices.solve(lattice -> {
             double[] onset = new double[lattice.panels().size()];
             for (int s = 0; s < turned.size(); s++) {
                 Surface surface = turned.get(s);
@@ -170,34 +134,16 @@ public final class GeometrySolution {
                 add(onset, surface.incidenceRad() + section.turnRad(), lattice.turned(s));
                 add(onset, section.parabola(), lattice.cambered(s));
                 if (hasTwist(surface)) {
-                    add(onset, 1, lattice.twisted(s, twist(surface, s)));
+                    add(onset, 1, lattice.twisted(s, surface));
                 }
             }
             return onset;
-        });
-        return sum;
+        }));
     }
 
     private static boolean hasTwist(Surface s) {
         return s.ribs().stream().anyMatch(r -> r.twistRad() != 0)
                 || s.leftRibs().stream().anyMatch(r -> r.twistRad() != 0);
-    }
-
-    /** Twist of each strip of one surface. */
-    private double[] twist(Surface surface, int index) {
-        Panels panels = lattices.get(0).panels();
-        double[] twist = new double[panels.strips().size()];
-        List<SpanLine> lines =
-                panels.mirrored() ? List.of(SpanLine.half(index, surface)) : SpanLine.whole(index, surface);
-        for (int i = 0; i < twist.length; i++) {
-            Strip strip = panels.strips().get(i);
-            if (strip.surface() == index) {
-                double y = strip.middleY();
-                SpanLine line = lines.get(lines.size() > 1 && y > lines.get(1).fromM() ? 1 : 0);
-                twist[i] = line.at(y).twistRad();
-            }
-        }
-        return twist;
     }
 
     private static void add(double[] sum, double factor, double[] other) {
@@ -226,14 +172,14 @@ public final class GeometrySolution {
         return settings;
     }
 
-    /** Panels along each chord; with extrapolation the coarser of two counts. */
+    /** Panels along each chord; with extrapolation the coarsest of several counts. */
     public int chordwise() {
-        return lattices.get(0).panels().chordwise();
+        return lattices.coarsest().panels().chordwise();
     }
 
     /** Unknowns of the largest matrix solved. */
     public int size() {
-        return lattices.get(lattices.size() - 1).panels().size();
+        return lattices.finest().panels().size();
     }
 
     /** Neutral point aft of the origin, m. */
@@ -257,11 +203,7 @@ public final class GeometrySolution {
 
     /** Mean gradient of the downwash that the other surfaces cause at one. */
     public double downwashGradient(int surface) {
-        double gradient = 0;
-        for (int l = 0; l < lattices.size(); l++) {
-            gradient += weights[l] * lattices.get(l).downwashAt(surface, alphaCirculation.get(l));
-        }
-        return gradient;
+        return lattices.downwashAt(surface, alphaCirculations);
     }
 
     /** Lift coefficient per qc/2V of a pitch rate about a place, on wing area and mean chord. */
@@ -281,7 +223,7 @@ public final class GeometrySolution {
 
     /** Neutral point with the influence of one surface on another scaled, and the loads of some scaled afterwards. */
     double scaledNeutralPointM(double[][] influence, double[] load) {
-        Lattice lattice = lattices.get(0);
+        Lattice lattice = lattices.coarsest();
         double[] onset = new double[lattice.panels().size()];
         for (int s = 0; s < surfaces.size(); s++) {
             add(onset, 1, lattice.turned(s));
@@ -298,6 +240,6 @@ public final class GeometrySolution {
 
     /** Neutral point of the coarsest lattice alone, from which perturbations are counted. */
     double coarseNeutralPointM() {
-        return lattices.get(0).loads(alphaCirculation.get(0)).centreM();
+        return lattices.coarsest().loads(alphaCirculations.get(0)).centreM();
     }
 }

@@ -2,6 +2,7 @@ package org.rafterbook.stability;
 
 import java.util.Arrays;
 import java.util.List;
+import org.rafterbook.airframe.Surface;
 
 /** One lattice with its factored influence matrix: circulation for any onset flow. */
 final class Lattice {
@@ -11,7 +12,7 @@ final class Lattice {
     private final double[][] influence;
     private final DenseLu lu;
 
-    Lattice(List<SpanLine> lines, SpanGrid grid, int chordwise, boolean mirrored, int surfaces) {
+    Lattice(List<PanelLine> lines, SpanGrid grid, int chordwise, boolean mirrored, int surfaces) {
         this.surfaces = surfaces;
         panels = new Panels(lines, grid, chordwise, mirrored);
         influence = Influence.of(panels);
@@ -37,9 +38,19 @@ final class Lattice {
         return onset(i -> panels.surface[i] == surface ? 4 * (1 - 2 * panels.along[i]) : 0);
     }
 
-    /** Normal flow on a surface twisted strip by strip, leading edge up. */
-    double[] twisted(int surface, double[] twistOfStripRad) {
-        return onset(i -> panels.surface[i] == surface ? -panels.normalZ[i] * twistOfStripRad[panels.strip[i]] : 0);
+    /** Normal flow on a surface twisted as its ribs say, leading edge up. */
+    double[] twisted(int surface, Surface ribs) {
+        List<SpanLine> lines = SpanLine.of(surface, ribs, panels.mirrored());
+        double[] twist = panels.strips().stream()
+                .mapToDouble(strip -> strip.surface() == surface ? twist(lines, strip.middleY()) : 0)
+                .toArray();
+        return onset(i -> -panels.normalZ[i] * twist[panels.strip[i]]);
+    }
+
+    private static double twist(List<SpanLine> lines, double yM) {
+        return lines.get(lines.size() > 1 && yM > lines.get(1).fromM() ? 1 : 0)
+                .at(yM)
+                .twistRad();
     }
 
     private interface OfPanel {
@@ -86,8 +97,7 @@ final class Lattice {
                 }
             }
             Strip s = panels.strips().get(panels.strip[i]);
-            double weight =
-                    s.width() * panels.lines().get(s.line()).at(s.middleY()).chordM();
+            double weight = s.width() * s.middleChord();
             angle -= weight * flow / panels.normalZ[i];
             area += weight;
         }

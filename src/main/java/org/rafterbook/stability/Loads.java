@@ -22,6 +22,11 @@ record Loads(double[] lift, double[] moment, double[] circulation) {
                 sum(circulation, factor, other.circulation));
     }
 
+    /** A multiple of these loads. */
+    Loads times(double factor) {
+        return zero(lift.length, circulation.length).plus(factor, this);
+    }
+
     double totalLift() {
         return total(lift);
     }

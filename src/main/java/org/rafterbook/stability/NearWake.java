@@ -52,30 +52,35 @@ final class NearWake {
         this.line = line;
         first = panels.firstStrip(line);
         count = panels.firstStrip(line + 1) - first;
+        PanelLine of = panels.lines().get(line);
         int places = count * NARROW + 1;
         y = new double[places];
         z = new double[places];
         edge = new double[places];
         chord = new double[places];
         flow = new double[places];
-        lineBefore = touching(line, panels.lines().get(line).fromM(), false);
-        lineAfter = touching(line, panels.lines().get(line).toM(), true);
+        lineBefore = touching(line, of.line().fromM(), false);
+        lineAfter = touching(line, of.line().toM(), true);
         for (int e = 0; e < places; e++) {
             int strip = Math.min(e / NARROW, count - 1);
             Strip s = panels.strips().get(first + strip);
             y[e] = panels.grid().within(s.grid(), (e - strip * NARROW) / (double) NARROW);
-            HalfLine.Station station = panels.lines().get(line).at(y[e]);
-            z[e] = s.z1() + (y[e] - s.y1()) * s.slope();
-            edge[e] = station.edgeAftM();
-            chord[e] = station.chordM();
+            double share = (y[e] - s.y1()) / s.width();
+            z[e] = mix(of.heightM(strip), of.heightM(strip + 1), share);
+            edge[e] = mix(of.edgeAftM(strip), of.edgeAftM(strip + 1), share);
+            chord[e] = mix(of.chordM(strip), of.chordM(strip + 1), share);
         }
+    }
+
+    private static double mix(double a, double b, double share) {
+        return a + (b - a) * share;
     }
 
     /** The piece that begins (or ends) at a place just as this one ends (or begins) there. */
     private int touching(int line, double yM, boolean beyond) {
-        HalfLine.Station here = panels.lines().get(line).at(yM);
+        HalfLine.Station here = panels.lines().get(line).line().at(yM);
         for (int l = 0; l < panels.lines().size(); l++) {
-            SpanLine other = panels.lines().get(l);
+            SpanLine other = panels.lines().get(l).line();
             double end = beyond ? other.fromM() : other.toM();
             HalfLine.Station there = other.at(end);
             boolean same = Math.abs(end - yM) < SAME_M
@@ -104,7 +109,7 @@ final class NearWake {
     }
 
     private static double weight(Panels panels, int line, int i) {
-        int source = panels.lines().get(line).surface();
+        int source = panels.lines().get(line).line().surface();
         int first = panels.firstStrip(line);
         Strip own = panels.strips().get(panels.strip[i]);
         int within = own.grid() - panels.strips().get(first).grid();
@@ -155,7 +160,7 @@ final class NearWake {
             } else if (lineBefore >= 0) {
                 row[panels.panel(lineBefore, k, count(lineBefore) - 1)] += weight * before;
             } else {
-                kept += panels.lines().get(line).fromIsTip() ? -before : before;
+                kept += panels.lines().get(line).line().fromIsTip() ? -before : before;
             }
             if (s < count - 1) {
                 row[panels.panel(line, k, s + 1)] += weight * after;

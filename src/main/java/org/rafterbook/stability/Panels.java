@@ -3,7 +3,6 @@ package org.rafterbook.stability;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.rafterbook.airframe.HalfLine;
 
 /**
  * The panels of all surfaces with one count along the chord: bound vortices on the panels' quarter line, control points on
@@ -15,7 +14,7 @@ import org.rafterbook.airframe.HalfLine;
  */
 final class Panels {
 
-    private final List<SpanLine> lines;
+    private final List<PanelLine> lines;
     private final SpanGrid grid;
     private final int chordwise;
     private final boolean mirrored;
@@ -46,7 +45,7 @@ final class Panels {
     /**
      * @param mirrored true where only the left half is modelled and its mirror image acts along
      */
-    Panels(List<SpanLine> lines, SpanGrid grid, int chordwise, boolean mirrored) {
+    Panels(List<PanelLine> lines, SpanGrid grid, int chordwise, boolean mirrored) {
         this.lines = lines;
         this.grid = grid;
         this.chordwise = chordwise;
@@ -82,43 +81,40 @@ final class Panels {
     }
 
     private int addStrips(int l) {
-        SpanLine line = lines.get(l);
-        int first = grid.edgeAt(line.fromM());
-        int last = grid.edgeAt(line.toM());
-        for (int g = first; g < last; g++) {
-            HalfLine.Station a = line.at(grid.edge(g));
-            HalfLine.Station b = line.at(grid.edge(g + 1));
+        PanelLine line = lines.get(l);
+        for (int j = 0; j < line.strips(); j++) {
+            int g = line.first() + j;
             double share = (grid.mid(g) - grid.edge(g)) / (grid.edge(g + 1) - grid.edge(g));
+            double trailing = Math.max(line.edgeAftM(j) + line.chordM(j), line.edgeAftM(j + 1) + line.chordM(j + 1));
             strips.add(new Strip(
-                    line.surface(),
+                    line.line().surface(),
                     l,
                     g,
                     grid.edge(g),
-                    a.heightM(),
+                    line.heightM(j),
                     grid.edge(g + 1),
-                    b.heightM(),
+                    line.heightM(j + 1),
                     grid.mid(g),
-                    mix(a.heightM(), b.heightM(), share),
-                    Math.max(a.edgeAftM() + a.chordM(), b.edgeAftM() + b.chordM())));
+                    mix(line.heightM(j), line.heightM(j + 1), share),
+                    mix(line.chordM(j), line.chordM(j + 1), share),
+                    trailing));
         }
-        return last - first;
+        return line.strips();
     }
 
     private int addPanels(int l, int firstCorner) {
-        SpanLine line = lines.get(l);
-        int count = firstStrip[l + 1] - firstStrip[l];
+        PanelLine line = lines.get(l);
+        int count = line.strips();
         int corner = firstCorner;
         for (int k = 0; k < chordwise; k++) {
             for (int j = 0; j <= count; j++) {
-                int g = strips.get(firstStrip[l]).grid() + j;
-                HalfLine.Station a = line.at(grid.edge(g));
-                cornerX[corner] = a.edgeAftM() + a.chordM() * (k + 0.25) / chordwise;
-                cornerY[corner] = grid.edge(g);
-                cornerZ[corner] = a.heightM();
+                cornerX[corner] = line.edgeAftM(j) + line.chordM(j) * (k + 0.25) / chordwise;
+                cornerY[corner] = line.edgeM(j);
+                cornerZ[corner] = line.heightM(j);
                 if (j < count) {
                     int panel = firstPanel[l] + k * count + j;
                     panelOfCorner[corner] = panel;
-                    addPanel(panel, firstStrip[l] + j, k, a, line.at(grid.edge(g + 1)));
+                    addPanel(panel, firstStrip[l] + j, k, line, j);
                 }
                 corner++;
             }
@@ -126,16 +122,15 @@ final class Panels {
         return corner;
     }
 
-    /** The control point lies on the straight lines between the panel's edges, however the surface bends between them. */
-    private void addPanel(int panel, int stripIndex, int k, HalfLine.Station a, HalfLine.Station b) {
+    private void addPanel(int panel, int stripIndex, int k, PanelLine line, int j) {
         Strip s = strips.get(stripIndex);
         surface[panel] = s.surface();
         strip[panel] = stripIndex;
         double vortex = (k + 0.25) / chordwise;
-        boundX[panel] = (a.edgeAftM() + a.chordM() * vortex + b.edgeAftM() + b.chordM() * vortex) / 2;
+        boundX[panel] = (line.edgeAftM(j) + line.edgeAftM(j + 1) + vortex * (line.chordM(j) + line.chordM(j + 1))) / 2;
         double share = (s.middleY() - s.y1()) / s.width();
         along[panel] = (k + 0.75) / chordwise;
-        controlX[panel] = mix(a.edgeAftM(), b.edgeAftM(), share) + mix(a.chordM(), b.chordM(), share) * along[panel];
+        controlX[panel] = mix(line.edgeAftM(j), line.edgeAftM(j + 1), share) + s.middleChord() * along[panel];
         controlY[panel] = s.middleY();
         controlZ[panel] = s.middleZ();
         normalY[panel] = -(s.z2() - s.z1()) / s.slant();
@@ -162,7 +157,7 @@ final class Panels {
         return grid;
     }
 
-    List<SpanLine> lines() {
+    List<PanelLine> lines() {
         return lines;
     }
 

@@ -21,9 +21,11 @@ final class SpanGrid {
     private final double[] edges;
     private final double[] mids;
     private final List<Inner> strips;
+    private final double sweepBend;
 
-    private SpanGrid(List<Inner> strips) {
+    private SpanGrid(List<Inner> strips, double sweepBend) {
         this.strips = strips;
+        this.sweepBend = sweepBend;
         edges = new double[strips.size() + 1];
         mids = new double[strips.size()];
         for (int i = 0; i < strips.size(); i++) {
@@ -39,12 +41,44 @@ final class SpanGrid {
     }
 
     static SpanGrid of(List<SpanLine> lines, LatticeSettings settings) {
+        return settings.spacing() == LatticeSettings.Spacing.COSINE ? cosine(lines, settings) : even(lines, settings);
+    }
+
+    private static SpanGrid cosine(List<SpanLine> lines, LatticeSettings settings) {
+        SpanDensity density = new SpanDensity(lines);
+        List<Double> places = density.withBends(ends(lines));
+        double step = Math.PI / 2 / settings.spanwise();
+        List<Inner> strips = new ArrayList<>();
+        for (int k = 1; k < places.size(); k++) {
+            SpanInterval interval = new SpanInterval(places.get(k - 1), places.get(k), density, step, LEAST_PANELS);
+            for (int i = 0; i < interval.panels(); i++) {
+                int first = i;
+                strips.add(share -> interval.place(first + share));
+            }
+        }
+        return new SpanGrid(strips, density.sweepBend());
+    }
+
+    private static SpanGrid even(List<SpanLine> lines, LatticeSettings settings) {
+        double longest = longest(lines);
+        List<Double> places = ends(lines);
+        boolean inset = settings.spacing() == LatticeSettings.Spacing.EVEN_INSET;
+        List<Inner> strips = new ArrayList<>();
+        for (int k = 1; k < places.size(); k++) {
+            double start = inset && k == 1 && lines.get(0).fromIsTip() ? INSET : 0;
+            double stop = inset && k == places.size() - 1 ? INSET : 0;
+            even(strips, places.get(k - 1), places.get(k), longest / settings.spanwise(), start, stop);
+        }
+        return new SpanGrid(strips, 0);
+    }
+
+    /** Where surfaces end, each place once. */
+    private static List<Double> ends(List<SpanLine> lines) {
+        double longest = longest(lines);
         TreeSet<Double> ends = new TreeSet<>();
-        double longest = 0;
         for (SpanLine line : lines) {
             ends.add(line.fromM());
             ends.add(line.toM());
-            longest = Math.max(longest, line.halfSpanM());
         }
         List<Double> places = new ArrayList<>();
         for (double end : ends) {
@@ -52,25 +86,11 @@ final class SpanGrid {
                 places.add(end);
             }
         }
-        List<Inner> strips = new ArrayList<>();
-        for (int k = 1; k < places.size(); k++) {
-            double from = places.get(k - 1);
-            double to = places.get(k);
-            if (settings.spacing() == LatticeSettings.Spacing.COSINE) {
-                SpanInterval interval =
-                        new SpanInterval(from, to, lines, longest, Math.PI / 2 / settings.spanwise(), LEAST_PANELS);
-                for (int i = 0; i < interval.panels(); i++) {
-                    int first = i;
-                    strips.add(share -> interval.place(first + share));
-                }
-            } else {
-                boolean inset = settings.spacing() == LatticeSettings.Spacing.EVEN_INSET;
-                double start = inset && k == 1 && lines.get(0).fromIsTip() ? INSET : 0;
-                double stop = inset && k == places.size() - 1 ? INSET : 0;
-                even(strips, from, to, longest / settings.spanwise(), start, stop);
-            }
-        }
-        return new SpanGrid(strips);
+        return places;
+    }
+
+    private static double longest(List<SpanLine> lines) {
+        return lines.stream().mapToDouble(SpanLine::halfSpanM).max().orElse(0);
     }
 
     private static void even(List<Inner> strips, double from, double to, double width, double start, double stop) {
@@ -81,6 +101,11 @@ final class SpanGrid {
             boolean last = i == n - 1 && stop == 0;
             strips.add(share -> last && share == 1 ? to : from + panel * (start + first + share));
         }
+    }
+
+    /** The strongest change of slope of any surface's edges across a rib or the middle. */
+    double sweepBend() {
+        return sweepBend;
     }
 
     int strips() {

@@ -1,12 +1,11 @@
 package org.rafterbook.stability;
 
 import java.util.Arrays;
-import java.util.List;
 
 /**
  * One stretch of the span between two places where surfaces end, cut into panels that are even in an angle: for one
- * surface alone the cosine rule. The angle grows as 1/sqrt(s^2 - y^2) for each surface of half span s, whichever is the
- * densest, so that panels draw together towards every tip, from beyond as from within.
+ * surface alone the cosine rule. The angle grows as 1/sqrt(s^2 - y^2) for each surface of half span s, whichever asks for
+ * the densest panels, so that they draw together towards every tip, from beyond as from within.
  */
 final class SpanInterval {
 
@@ -20,14 +19,14 @@ final class SpanInterval {
     /**
      * @param step the angle that one panel may span at most
      */
-    SpanInterval(double fromM, double toM, List<SpanLine> lines, double longestM, double step, int leastPanels) {
+    SpanInterval(double fromM, double toM, SpanDensity density, double step, int leastPanels) {
         this.fromM = fromM;
         this.toM = toM;
         double half = (toM - fromM) / 2;
         for (int i = 0; i < PIECES; i++) {
             double phi = Math.PI * (i + 0.5) / PIECES;
             double y = (fromM + toM) / 2 - half * Math.cos(phi);
-            angle[i + 1] = angle[i] + density(y, lines, longestM) * half * Math.sin(phi) * Math.PI / PIECES;
+            angle[i + 1] = angle[i] + density.at(y) * half * Math.sin(phi) * Math.PI / PIECES;
         }
         panels = Math.max(leastPanels, (int) Math.ceil(angle[PIECES] / step - 1e-6));
     }
@@ -52,17 +51,5 @@ final class SpanInterval {
             index = k - 1 + (wanted - angle[k - 1]) / (angle[k] - angle[k - 1]);
         }
         return (fromM + toM) / 2 - (toM - fromM) / 2 * Math.cos(Math.PI / PIECES * index);
-    }
-
-    private static double density(double y, List<SpanLine> lines, double longestM) {
-        double densest = 1 / longestM;
-        for (SpanLine line : lines) {
-            double out = y - line.middleM();
-            double inside = line.halfSpanM() * line.halfSpanM() - out * out;
-            if (inside != 0) {
-                densest = Math.max(densest, 1 / Math.sqrt(Math.abs(inside)));
-            }
-        }
-        return densest;
     }
 }

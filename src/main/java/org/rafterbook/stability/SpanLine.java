@@ -1,7 +1,8 @@
 package org.rafterbook.stability;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.rafterbook.airframe.HalfLine;
 import org.rafterbook.airframe.Surface;
 
@@ -19,25 +20,23 @@ import org.rafterbook.airframe.Surface;
 record SpanLine(
         int surface, HalfLine inner, HalfLine outer, double splitM, double fromM, double toM, boolean fromIsTip) {
 
-    /** The left half of a symmetric surface. */
-    static SpanLine half(int index, Surface surface) {
+    /**
+     * The pieces of a surface: its left half alone where a mirrored model is solved, else both halves, as one piece where
+     * they meet.
+     */
+    static List<SpanLine> of(int index, Surface surface, boolean mirrored) {
         HalfLine left = HalfLine.left(surface);
-        return new SpanLine(index, left, left, left.fromM(), left.fromM(), left.toM(), left.fromM() > 0);
-    }
-
-    /** Both halves, as one piece where they meet. */
-    static List<SpanLine> whole(int index, Surface surface) {
+        SpanLine onTheLeft =
+                new SpanLine(index, left, left, left.fromM(), left.fromM(), left.toM(), !mirrored || left.fromM() > 0);
+        if (mirrored) {
+            return List.of(onTheLeft);
+        }
         HalfLine right = HalfLine.right(surface);
-        HalfLine left = HalfLine.left(surface);
-        List<SpanLine> lines = new ArrayList<>();
         double middle = left.fromM();
         if (right.toM() == middle && right.at(middle).equals(left.at(middle))) {
-            lines.add(new SpanLine(index, right, left, middle, right.fromM(), left.toM(), true));
-        } else {
-            lines.add(new SpanLine(index, right, right, right.toM(), right.fromM(), right.toM(), true));
-            lines.add(new SpanLine(index, left, left, left.fromM(), left.fromM(), left.toM(), true));
+            return List.of(new SpanLine(index, right, left, middle, right.fromM(), left.toM(), true));
         }
-        return lines;
+        return List.of(new SpanLine(index, right, right, right.toM(), right.fromM(), right.toM(), true), onTheLeft);
     }
 
     /** What the surface is like at one place across. */
@@ -45,9 +44,10 @@ record SpanLine(
         return yM <= splitM ? inner.at(yM) : outer.at(yM);
     }
 
-    /** Middle of the surface's span this piece belongs to, m. */
-    double middleM() {
-        return fromIsTip ? (fromM + toM) / 2 : fromM;
+    /** Places of the ribs across. */
+    double[] ribsM() {
+        return DoubleStream.concat(Arrays.stream(inner.acrossM()), Arrays.stream(outer.acrossM()))
+                .toArray();
     }
 
     /** Half of the span that ends with this piece, m. */

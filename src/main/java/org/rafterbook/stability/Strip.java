@@ -12,6 +12,7 @@ package org.rafterbook.stability;
  * @param z2 its height
  * @param middleY place of the control points across
  * @param middleZ their height
+ * @param middleChord the chord there
  * @param trailingX the later of the two trailing edges aft of the origin
  */
 record Strip(
@@ -24,6 +25,7 @@ record Strip(
         double z2,
         double middleY,
         double middleZ,
+        double middleChord,
         double trailingX) {
 
     double width() {
