@@ -3,20 +3,17 @@ package org.rafterbook.ui;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Deque;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import javafx.scene.Node;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.action.Press;
 import org.rafterbook.ui.imports.ImportPlace;
-import org.rafterbook.ui.kit.Buttons;
 import org.rafterbook.ui.shell.Dialogs;
 import org.rafterbook.ui.shell.Logbooks;
 import org.rafterbook.ui.shell.Place;
@@ -44,13 +41,11 @@ final class OpenWindow implements Logbooks, FirstSteps {
     private final Shelf shelf;
     private final Tools tools;
     private final Supplier<FxBackground> backgrounds;
-    private final Consumer<String> title;
     private final Opening opening;
     private final Choices choices;
     private final Deque<Consumer<BookInWindow>> waiting = new ArrayDeque<>();
     private final Shell shell;
-    private final Action another;
-    private final Action mine;
+    private final LogbookHead head;
     private @Nullable BookInWindow open;
     private @Nullable String refusal;
 
@@ -71,7 +66,6 @@ final class OpenWindow implements Logbooks, FirstSteps {
         this.shelf = shelf;
         this.tools = tools;
         this.backgrounds = backgrounds;
-        this.title = title;
         this.opening = new Opening(tools.background(), this::nameIt);
         this.choices = new Choices(tools.look(), this::keep);
         this.refusal = refused == null ? null : refused.sentence();
@@ -84,8 +78,9 @@ final class OpenWindow implements Logbooks, FirstSteps {
             makers.put(id, () -> make(id));
         }
         shell = new Shell(tools, makers);
-        another = shell.everywhere().on("Ctrl+O", "Open another logbook", this::openAnother);
-        mine = shell.everywhere().on("Ctrl+Shift+O", "My logbook", this::openOwn);
+        Action another = shell.everywhere().on("Ctrl+O", "Open another logbook", this::openAnother);
+        Action mine = shell.everywhere().on("Ctrl+Shift+O", "My logbook", this::openOwn);
+        head = new LogbookHead(shell, title, another, mine);
         shell.everywhere().on("Ctrl+Shift+N", "Make a new logbook", this::makeNew);
         shell.everywhere()
                 .on(
@@ -134,20 +129,7 @@ final class OpenWindow implements Logbooks, FirstSteps {
     }
 
     private void nameIt() {
-        OpenedBook opened = open == null ? null : open.opened();
-        title.accept(opened == null ? "Rafterbook" : opened.name() + " – Rafterbook");
-        mine.enabledProperty().set(opened != null && opened.kind() != OpenedBook.Kind.OWN);
-        List<Node> nodes = new ArrayList<>();
-        if (opening.progress() != null) {
-            nodes.add(opening.progress());
-        }
-        if (opened != null) {
-            nodes.add(new LogbookName(opened, another));
-        }
-        if (mine.enabledProperty().get()) {
-            nodes.add(Buttons.secondary(mine));
-        }
-        shell.logbook(nodes);
+        head.show(open == null ? null : open.opened(), opening.progress());
     }
 
     /** The first start gives way to the Hall with the first entry, wherever that is made. */

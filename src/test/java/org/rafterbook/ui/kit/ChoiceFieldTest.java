@@ -77,6 +77,16 @@ class ChoiceFieldTest {
     }
 
     @Test
+    void theSameOfferAgainLeavesTheOpenListAlone() {
+        robot.type(KeyCode.DOWN, KeyCode.DOWN);
+        waitFor(() -> "Quire".equals(shown()));
+        Fx.run(() -> field.offer(List.of("Marram", "Quire", "Teasel"), null));
+        robot.type(KeyCode.ENTER);
+        waitFor(() -> !field.box().isShowing());
+        assertThat(chosen).containsExactly("Quire");
+    }
+
+    @Test
     void aClickChooses() {
         Node third = Fx.on(() -> {
             Set<Node> cells = javafx.stage.Window.getWindows().stream()
