@@ -1,15 +1,11 @@
 package org.rafterbook.work;
 
 import java.time.Clock;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Airframe;
@@ -19,20 +15,19 @@ import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.TrimChange;
 import org.rafterbook.airframe.Version;
 import org.rafterbook.airframe.Weighing;
-import org.rafterbook.flight.Recovered;
 import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.logbook.Logbook;
 import org.rafterbook.review.Share;
 import org.rafterbook.rules.ClassFinding;
 import org.rafterbook.rules.ClassSheet;
 import org.rafterbook.stability.Weights;
-import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.units.UserError;
 
 /** What the Bench shows and does: a model with its rig strip, and a trim looked at before it is set. */
 public final class BenchDesk {
 
-    private static final String OWN_FORMULA = "bench.own_neutral_point_m.";
+    /** What a preference of the flyer's own formula begins with, before the version's id. */
+    static final String OWN_FORMULA = "bench.own_neutral_point_m.";
 
     private final Logbook logbook;
     private final Riggings riggings;
@@ -44,6 +39,7 @@ public final class BenchDesk {
     private final SettingList settings;
     private final ClassSheets classes;
     private final Comparison comparison;
+    private final BenchReading reading;
     private final Map<String, Margins.Standing> standings = new HashMap<>();
 
     BenchDesk(Logbook logbook, Clock clock, Riggings riggings, Margins margins) {
@@ -57,6 +53,7 @@ public final class BenchDesk {
         settings = new SettingList(logbook);
         classes = new ClassSheets(logbook);
         comparison = new Comparison(riggings);
+        reading = new BenchReading(logbook, this);
         logbook.onChange(this::forget);
     }
 
@@ -172,68 +169,13 @@ public final class BenchDesk {
                         .map(FlightLine::version)
                         .filter(v -> v != null && v.id().equals(shown.version().id()))
                         .count(),
-                occasions(strip, lines),
+                reading.occasions(strip, lines),
                 sketches.stream()
                         .map(s -> new Sketch(s, TrimChange.between(s.settings(), now.values(), s.values())))
                         .toList(),
                 good == null ? null : look(good, in),
-                facts(model, shown, lines.size()),
+                reading.facts(model, shown, lines.size()),
                 in));
-    }
-
-    private Facts facts(Model model, Rigged shown, int flights) {
-        return logbook.read(r -> {
-            ClassSheet sheet = ClassSheets.of(r, model.id());
-            Airframe geometry = shown.geometry();
-            String own = r.preference(OWN_FORMULA + shown.version().id());
-            return new Facts(
-                    flights,
-                    weighings.of(model.id()),
-                    builds.of(model.id()),
-                    parts.shared(model.id()),
-                    sheet,
-                    classes.check(shown.version().id(), DisplayUnits.METRIC),
-                    Weights.of(
-                            geometry == null ? List.of() : geometry.masses(),
-                            ClassSheets.weighedKg(r, shown.version()),
-                            sheet == null ? null : sheet.minAirframeKg(),
-                            geometry == null || geometry.motor() == null
-                                    ? 0
-                                    : geometry.motor().massKg()),
-                    own == null ? null : (Double) Double.parseDouble(own));
-        });
-    }
-
-    private static List<Occasion> occasions(List<Rigged> strip, List<FlightLine> lines) {
-        Map<String, List<TrimChange>> changes = Riggings.changes(strip);
-        Map<String, List<FlightLine>> flights = new HashMap<>();
-        for (FlightLine line : lines) {
-            if (line.rigging() != null) {
-                flights.computeIfAbsent(line.rigging().id(), id -> new ArrayList<>())
-                        .add(line);
-            }
-        }
-        Set<String> seen = new HashSet<>();
-        List<Occasion> occasions = new ArrayList<>();
-        for (Rigged rigged : strip) {
-            String id = rigged.rigging() == null ? "" : rigged.rigging().id();
-            List<FlightLine> flown = flights.getOrDefault(id, List.of());
-            boolean isReturn = !seen.add(rigged.version().id());
-            occasions.add(
-                    new Occasion(rigged, changes.getOrDefault(id, List.of()), flown.size(), upsets(flown), isReturn));
-        }
-        Collections.reverse(occasions);
-        return occasions;
-    }
-
-    private static Share upsets(List<FlightLine> flights) {
-        int recovered = 0;
-        int upset = 0;
-        for (FlightLine line : flights) {
-            recovered += line.flight().recovered() == Recovered.YES ? 1 : 0;
-            upset += line.flight().recovered() == Recovered.YES || line.flight().recovered() == Recovered.NO ? 1 : 0;
-        }
-        return Share.of(recovered, upset);
     }
 
     /** The flights of a version in flying order. */

@@ -18,6 +18,7 @@ public final class Book implements AutoCloseable {
     private final Clock clock;
     private final Riggings riggings;
     private final Corrections corrections;
+    private final Recordings recordings;
     private final Sheets sheets;
     private final Margins margins;
     private final BenchDesk bench;
@@ -32,6 +33,7 @@ public final class Book implements AutoCloseable {
         this.clock = clock;
         this.riggings = new Riggings(logbook, clock);
         this.corrections = new Corrections(logbook, clock);
+        this.recordings = new Recordings(logbook);
         this.sheets = new Sheets(logbook, clock, riggings);
         this.margins = new Margins(logbook);
         this.bench = new BenchDesk(logbook, clock, riggings, margins);
@@ -64,6 +66,10 @@ public final class Book implements AutoCloseable {
 
     public Riggings riggings() {
         return riggings;
+    }
+
+    public Recordings recordings() {
+        return recordings;
     }
 
     public Corrections corrections() {

@@ -22,8 +22,6 @@ import org.rafterbook.airframe.VersionDigest;
 import org.rafterbook.airframe.Weighing;
 import org.rafterbook.flight.Flight;
 import org.rafterbook.flight.FlightDraft;
-import org.rafterbook.flight.Session;
-import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.logbook.Logbook;
 import org.rafterbook.logbook.Reader;
 import org.rafterbook.logbook.Writer;
@@ -63,54 +61,8 @@ public final class Corrections {
         });
     }
 
-    /** Two versions that a correction would make one. */
-    public record Equal(String gone, String kept) {}
-
-    /** Which versions become equal when the value is put right, by name. */
-    public List<Equal> becomeEqual(String modelId, String settingId, Setting wrong, Setting right) {
-        return logbook.read(r -> {
-            Model model = r.get(Model.class, modelId);
-            List<SettingDef> settings = VersionBook.definitions(r, modelId);
-            Map<String, String> named = new LinkedHashMap<>();
-            List<Version> carriers = carrying(r, modelId, settingId, wrong);
-            r.where(Version.class, "modelId", modelId).stream()
-                    .filter(v -> !carriers.contains(v))
-                    .forEach(v -> named.put(v.digest(), model.letter() + v.number()));
-            List<Equal> equal = new ArrayList<>();
-            for (Version version : carriers) {
-                Map<String, Setting> values =
-                        new HashMap<>(Riggings.rigged(r, model, null, version).values());
-                values.put(settingId, right);
-                Airframe base = Geometry.of(version);
-                Airframe geometry = base == null ? null : VersionBook.applied(settings, values, base);
-                String digest = VersionDigest.of(modelId, version.build(), settings, values, geometry);
-                String name = model.letter() + version.number();
-                String kept = named.putIfAbsent(digest, name);
-                if (kept != null) {
-                    equal.add(new Equal(name, kept));
-                }
-            }
-            return equal;
-        });
-    }
-
-    /** The values at which a setting is recorded in any version of its model. */
-    public List<Setting> recorded(String settingId) {
-        return logbook.read(r -> {
-            List<Setting> values = new ArrayList<>();
-            for (SettingValue value : r.where(SettingValue.class, "settingId", settingId)) {
-                Setting stands = new Setting(value.number(), value.word(), value.asTyped());
-                if (values.stream().noneMatch(v -> v.same(stands, 0))) {
-                    values.add(stands);
-                }
-            }
-            values.sort(Comparator.comparing(Setting::number, Comparator.nullsLast(Comparator.<Double>naturalOrder()))
-                    .thenComparing(Setting::word, Comparator.nullsLast(Comparator.<String>naturalOrder())));
-            return values;
-        });
-    }
-
-    private static List<Version> carrying(Reader reader, String modelId, String settingId, Setting value) {
+    /** The versions in which the setting stands at this value, the oldest first. */
+    static List<Version> carrying(Reader reader, String modelId, String settingId, Setting value) {
         Map<String, Version> versions = new HashMap<>();
         reader.where(Version.class, "modelId", modelId).forEach(v -> versions.put(v.id(), v));
         return reader.where(SettingValue.class, "settingId", settingId).stream()
@@ -248,130 +200,10 @@ public final class Corrections {
             if (models != 1) {
                 throw UserError.badInput("Pick flights of one model.");
             }
-            byRigging.forEach((source, moved) -> relay(w, w.get(Rigging.class, source), moved, changed));
+            Relay relay = new Relay(w, clock);
+            byRigging.forEach((source, moved) -> relay.lay(w.get(Rigging.class, source), moved, changed));
             return flightIds.size();
         });
-    }
-
-    /**
-     * Flights of one model as they are recorded, and every rigging they could have been flown on.
-     *
-     * @param flights in flying order
-     */
-    public record Recorded(Model model, List<FlightLine> flights, List<Rigged> strip) {}
-
-    /** The flights of the rigging that a flight was flown on; a UserError where it has no model. */
-    public Recorded around(String flightId) {
-        return logbook.read(r -> {
-            String rigging = r.get(Flight.class, flightId).riggingId();
-            if (rigging == null) {
-                throw UserError.badInput("That flight has no model, so there are no settings to put right.");
-            }
-            Model model = r.get(Model.class, r.get(Rigging.class, rigging).modelId());
-            return new Recorded(model, r.flights().ofRigging(rigging), strip(r, model));
-        });
-    }
-
-    /** The flights of a version. */
-    public Recorded ofVersion(String versionId) {
-        return logbook.read(r -> {
-            Model model = r.get(Model.class, r.get(Version.class, versionId).modelId());
-            List<FlightLine> flights = r.flights().ofModel(model.id()).stream()
-                    .filter(l -> l.version() != null && l.version().id().equals(versionId))
-                    .toList();
-            return new Recorded(model, flights, strip(r, model));
-        });
-    }
-
-    private static List<Rigged> strip(Reader reader, Model model) {
-        return Riggings.ordered(reader, model.id()).stream()
-                .map(x -> Riggings.rigged(reader, model, x, reader.get(Version.class, x.versionId())))
-                .toList();
-    }
-
-    private void relay(Writer w, Rigging source, Set<String> moved, Map<String, Setting> changed) {
-        Model model = w.get(Model.class, source.modelId());
-        VersionBook versions = new VersionBook(w, model, clock);
-        Version was = w.get(Version.class, source.versionId());
-        Map<String, Setting> values = new HashMap<>(versions.valuesOf(was));
-        values.putAll(changed);
-        Version now = versions.findOrMake(w, values, Geometry.of(was), false);
-        if (now.id().equals(was.id())) {
-            throw UserError.badInput("Those are the settings these flights have already.");
-        }
-        List<Rigging> strip = new ArrayList<>(Riggings.ordered(w, model.id()));
-        int at = strip.indexOf(source);
-        Rigging before = at > 0 ? strip.get(at - 1) : null;
-        Rigging after = at + 1 < strip.size() ? strip.get(at + 1) : null;
-        List<List<Flight>> runs = runs(inOrder(w, source.id()), moved);
-        List<Rigging> laid = new ArrayList<>();
-        boolean sourceUsed = false;
-        for (int i = 0; i < runs.size(); i++) {
-            List<Flight> run = runs.get(i);
-            boolean isMoved = moved.contains(run.get(0).id());
-            Rigging home;
-            if (!isMoved && !sourceUsed) {
-                home = source;
-                sourceUsed = true;
-                laid.add(home);
-            } else if (isMoved && i == 0 && before != null && before.versionId().equals(now.id())) {
-                home = before;
-            } else if (isMoved
-                    && i == runs.size() - 1
-                    && after != null
-                    && after.versionId().equals(now.id())) {
-                home = after;
-            } else {
-                home = w.insert(new Rigging(
-                        Logbook.newId(),
-                        model.id(),
-                        source.ordinal(),
-                        isMoved ? now.id() : was.id(),
-                        null,
-                        run.get(0).launchedAt(),
-                        "correction",
-                        source.trialId()));
-                laid.add(home);
-            }
-            for (Flight flight : run) {
-                w.update(FlightDraft.of(flight).riggingId(home.id()).done());
-            }
-        }
-        if (!sourceUsed) {
-            w.remove(Rigging.class, source.id());
-        }
-        strip.remove(source);
-        strip.addAll(at, laid);
-        renumber(w, strip);
-        if (!sourceUsed) {
-            Riggings.forgetIfUnused(w, was.id());
-        }
-    }
-
-    /** Flights of one rigging in flying order. */
-    private static List<Flight> inOrder(Reader reader, String riggingId) {
-        Map<String, Session> sessions = new HashMap<>();
-        List<Flight> flights = new ArrayList<>(reader.where(Flight.class, "riggingId", riggingId));
-        flights.forEach(f -> sessions.computeIfAbsent(f.sessionId(), id -> reader.get(Session.class, id)));
-        flights.sort(Comparator.comparing((Flight f) -> {
-                    Session session = sessions.get(f.sessionId());
-                    return session == null ? "" : session.localDate().toString();
-                })
-                .thenComparingInt(Flight::ordinal));
-        return flights;
-    }
-
-    private static List<List<Flight>> runs(List<Flight> flights, Set<String> moved) {
-        List<List<Flight>> runs = new ArrayList<>();
-        for (Flight flight : flights) {
-            List<Flight> last = runs.isEmpty() ? null : runs.get(runs.size() - 1);
-            if (last != null && moved.contains(last.get(0).id()) == moved.contains(flight.id())) {
-                last.add(flight);
-            } else {
-                runs.add(new ArrayList<>(List.of(flight)));
-            }
-        }
-        return runs;
     }
 
     /** Counts the riggings of a model anew in the order given, each after the one before it. */

@@ -465,9 +465,9 @@ class BenchEntriesTest {
         Rigged second = slide(first, 0.106);
         fly(second);
         SettingDef position = setting(first, "wing.edge_aft_mm");
-        List<Corrections.Equal> equal =
-                book.corrections().becomeEqual(first.model().id(), position.id(), Setting.of(0.106), Setting.of(0.10));
-        assertThat(equal).containsExactly(new Corrections.Equal("t2", "t1"));
+        List<Recordings.Equal> equal =
+                book.recordings().becomeEqual(first.model().id(), position.id(), Setting.of(0.106), Setting.of(0.10));
+        assertThat(equal).containsExactly(new Recordings.Equal("t2", "t1"));
         book.corrections().alwaysSo(first.model().id(), position.id(), Setting.of(0.106), Setting.of(0.10));
         assertThat(book.riggings().strip(first.model().id()))
                 .extracting(r -> r.version().id())
@@ -482,7 +482,7 @@ class BenchEntriesTest {
         Rigged back = slide(first, 0.10);
         fly(back);
         SettingDef tail = setting(first, "tail.incidence_deg");
-        List<String> ids = book.corrections().ofVersion(first.version().id()).flights().stream()
+        List<String> ids = book.recordings().ofVersion(first.version().id()).flights().stream()
                 .map(l -> l.flight().id())
                 .toList();
         assertThat(ids).hasSize(2);

@@ -1,6 +1,5 @@
 package org.rafterbook.ui.bench;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -14,7 +13,6 @@ import org.rafterbook.airframe.Model;
 import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.ui.action.FxBackground;
-import org.rafterbook.ui.kit.SettingWords;
 import org.rafterbook.work.BenchDesk;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.Job;
@@ -34,7 +32,7 @@ final class BenchModel {
     private final ReadOnlyObjectWrapper<@Nullable Looked> beside = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<@Nullable SettingDef> picked = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyIntegerWrapper turns = new ReadOnlyIntegerWrapper();
-    private final Map<String, Setting> changed = new HashMap<>();
+    private final TurnedSettings turned = new TurnedSettings();
     private @Nullable String modelId;
     private @Nullable String versionId;
     private @Nullable String besideId;
@@ -134,25 +132,24 @@ final class BenchModel {
         picked.set(setting);
     }
 
-    /** What the setting stands at now, as turned. */
-    @Nullable
-    Setting value(SettingDef setting) {
-        Setting turned = changed.get(setting.id());
-        BenchDesk.Bench now = bench.get();
-        return turned != null || now == null ? turned : shown(now).values().get(setting.id());
-    }
-
-    boolean isChanged(SettingDef setting) {
-        return changed.containsKey(setting.id());
-    }
-
-    boolean anyChanged() {
-        return !changed.isEmpty();
-    }
-
     /** The version looked at. */
     static Rigged shown(BenchDesk.Bench bench) {
         return bench.shown().version();
+    }
+
+    /** What the setting stands at now, as turned. */
+    @Nullable
+    Setting value(SettingDef setting) {
+        BenchDesk.Bench now = bench.get();
+        return now == null ? null : turned.value(shown(now), setting);
+    }
+
+    boolean isChanged(SettingDef setting) {
+        return turned.holds(setting);
+    }
+
+    boolean anyChanged() {
+        return turned.any();
     }
 
     /** Turns the picked setting by steps; 0.2 of a step is the finer turn. */
@@ -162,45 +159,31 @@ final class BenchModel {
         Double number = stands == null ? null : stands.number();
         Double step = setting == null ? null : setting.step();
         if (setting != null && number != null && step != null) {
-            set(setting, Setting.of(within(setting, number + steps * step)));
+            set(setting, Setting.of(TurnedSettings.within(setting, number + steps * step)));
         }
-    }
-
-    /** The value, or the end of the slider it lies beyond. */
-    static double within(SettingDef setting, double value) {
-        Double low = setting.low();
-        Double high = setting.high();
-        double least = low == null ? value : Math.max(low, value);
-        return high == null ? least : Math.min(high, least);
     }
 
     /** Sets a setting as typed or dragged. */
     void set(SettingDef setting, Setting value) {
         BenchDesk.Bench now = bench.get();
-        if (now == null) {
-            return;
+        if (now != null) {
+            turned.set(shown(now), setting, value);
+            look();
         }
-        Setting before = shown(now).values().get(setting.id());
-        if (before != null && before.same(value, 0)) {
-            changed.remove(setting.id());
-        } else {
-            changed.put(setting.id(), value);
-        }
-        look();
     }
 
     /** Sets several settings at once. */
     void turnTo(Map<String, Setting> values) {
-        changed.putAll(values);
+        turned.setAll(values);
         look();
     }
 
     private void look() {
         BenchDesk.Bench now = bench.get();
         if (now != null) {
-            Map<String, Setting> turned = Map.copyOf(changed);
+            Map<String, Setting> values = turned.values();
             turns.set(turns.get() + 1);
-            live.ask(progress -> book.bench().look(shown(now), turned, now.in()));
+            live.ask(progress -> book.bench().look(shown(now), values, now.in()));
         }
     }
 
@@ -217,7 +200,7 @@ final class BenchModel {
 
     /** Lets go what was turned. */
     void letGo() {
-        changed.clear();
+        turned.clear();
         live.forget();
         preview.set(null);
         turns.set(turns.get() + 1);
@@ -226,30 +209,24 @@ final class BenchModel {
     /** Sets the model to the version looked at with what was turned: its next flight flies on it. */
     void keep() {
         BenchDesk.Bench now = bench.get();
-        if (now == null || changed.isEmpty() && now.showsNow()) {
+        if (now == null || !turned.any() && now.showsNow()) {
             return;
         }
-        Map<String, Setting> turned = Map.copyOf(changed);
+        Map<String, Setting> values = turned.values();
         String from = shown(now).version().id();
-        String why = turned.isEmpty() ? "back to " + shown(now).name() : words(now, turned);
-        enter(progress -> book.riggings().from(from, turned, why, null), rigged -> lookAt(null));
+        String why = turned.any()
+                ? turned.words(shown(now))
+                : "back to " + shown(now).name();
+        enter(progress -> book.riggings().from(from, values, why, null), rigged -> lookAt(null));
     }
 
     /** Keeps what was turned as a version that is only compared until it is taken to the Hall. */
     void sketch() {
         BenchDesk.Bench now = bench.get();
         if (now != null) {
-            Map<String, Setting> turned = Map.copyOf(changed);
-            enter(progress -> book.riggings().sketch(shown(now).version().id(), turned, null), this::lookAt);
+            Map<String, Setting> values = turned.values();
+            enter(progress -> book.riggings().sketch(shown(now).version().id(), values, null), this::lookAt);
         }
-    }
-
-    private static String words(BenchDesk.Bench now, Map<String, Setting> turned) {
-        return shown(now).settings().stream()
-                .filter(s -> turned.containsKey(s.id()))
-                .map(s -> s.label() + " " + SettingWords.value(s, turned.get(s.id())))
-                .reduce((a, b) -> a + ", " + b)
-                .orElse("trim");
     }
 
     /** Marks the version looked at as well-behaved, or takes the mark away. */

@@ -1,62 +1,33 @@
 package org.rafterbook.ui.bench;
 
 import java.time.ZoneId;
-import java.util.ArrayDeque;
-import java.util.Deque;
-import java.util.List;
-import java.util.Objects;
 import javafx.application.Platform;
-import javafx.beans.property.ReadOnlyObjectWrapper;
-import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
-import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
-import javafx.geometry.Insets;
 import javafx.scene.Node;
-import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.StackPane;
-import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.logbook.Subscription;
-import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.action.Keys;
-import org.rafterbook.ui.kit.EmptyBox;
-import org.rafterbook.ui.kit.Figure;
-import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.shell.Place;
 import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.units.DisplayUnits;
-import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.BenchDesk;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.Looked;
-import org.rafterbook.work.MarginAnswer;
-import org.rafterbook.work.Rigged;
 
 /** The Bench: rig strip, airframe to scale, and at the right its settings or a form. */
 public final class BenchPlace implements Place {
 
-    private static final double GAP = 12;
-    private static final double LEAST_EM = 84;
-
     private final Book book;
+    private final FxBackground background;
+    private final FxBackground.Slot computing = new FxBackground.Slot();
     private final BenchModel model;
-    private final BenchContext context;
     private final BenchCommands commands;
-    private final Deque<BenchPage> pages = new ArrayDeque<>();
-    private final BenchPage settings;
     private final StripPane strip;
     private final AirframePane drawing;
-    private final BorderPane bench = new BorderPane();
-    private final StackPane middle;
-    private final EmptyBox empty;
-    private final EmptyBox noGeometry;
-    private final VBox emptyPlace;
-    private final ReadOnlyObjectWrapper<Keys> keys;
-    private final ReadOnlyStringWrapper subtitle = new ReadOnlyStringWrapper("");
-    private final ObservableList<Node> figures = FXCollections.observableArrayList();
-    private final FxBackground.Slot computing = new FxBackground.Slot();
+    private final BenchFrame frame;
+    private final BenchHead head = new BenchHead();
     private @Nullable Subscription listening;
 
     /**
@@ -64,110 +35,34 @@ public final class BenchPlace implements Place {
      */
     public BenchPlace(Tools tools, Book book, DisplayUnits units) {
         this.book = book;
-        model = new BenchModel(book, tools.background());
-        context = new BenchContext(tools, model, units, this::open, this::back);
+        this.background = tools.background();
+        model = new BenchModel(book, background);
         drawing = new AirframePane(new PointerMoves(model));
-        commands = new BenchCommands(context, drawing);
-        settings = commands.settingsPage();
-        keys = new ReadOnlyObjectWrapper<>(settings.keys());
+        commands = new BenchCommands(new BenchContext(tools, model, units, this::open, this::back), drawing);
         strip = commands.strip(ZoneId.systemDefault());
-        empty = new EmptyBox(
-                "No model yet.",
-                "Its drawing, margin and rig strip appear here. A model needs only a name to fly.",
-                commands.newModel(),
-                commands.readSheet());
-        noGeometry = new EmptyBox(
-                "No geometry yet.",
-                "The drawing and the margin begin with span and chord.",
-                commands.airframe(),
-                commands.readSheet());
-        emptyPlace = new VBox(empty, noGeometry);
-        emptyPlace.getStyleClass().add("bench-empty");
-        emptyPlace.setPickOnBounds(false);
-        middle = new StackPane(drawing, emptyPlace);
-        middle.setMinSize(0, 0);
-        middle.getStyleClass().addAll("sheet", "bench-middle");
-        bench.setLeft(strip.node());
-        bench.setCenter(middle);
-        bench.setRight(settings.node());
-        BorderPane.setMargin(middle, new Insets(0, GAP, 0, GAP));
-        bench.getStyleClass().add("bench");
-        bench.getStylesheets()
-                .add(Objects.requireNonNull(BenchPlace.class.getResource("bench.css"))
-                        .toExternalForm());
-        bench.widthProperty().subscribe(width -> arrange());
+        frame = new BenchFrame(commands, strip, drawing);
         model.bench().subscribe(this::loaded);
         model.preview().subscribe(now -> draw());
         model.beside().subscribe(now -> draw());
     }
 
     private void open(BenchPage page) {
-        pages.push(page);
-        show(page);
+        frame.open(page);
     }
 
     private void back() {
-        if (!pages.isEmpty()) {
-            pages.pop();
-        }
-        show(pages.isEmpty() ? settings : pages.peek());
-    }
-
-    private void show(BenchPage page) {
-        // the focus must not stay on what goes out of sight
-        bench.requestFocus();
-        bench.setRight(page.node());
-        arrange();
-        keys.set(page.keys());
-        BenchDesk.Bench now = model.bench().get();
-        if (now != null) {
-            page.opened(now);
-        } else if (page instanceof EntryForm form) {
-            form.form.focusFirst();
-        }
-    }
-
-    /** A form takes the place of the strip where there is no room for both beside the drawing. */
-    private void arrange() {
-        double em = drawing.drawing().em();
-        boolean narrow = bench.getWidth() > 0 && bench.getWidth() < LEAST_EM * em;
-        boolean form = !pages.isEmpty() && !(pages.peek() instanceof AirframePage);
-        Lay.show(strip.node(), model.bench().get() != null && !(narrow && form));
+        frame.back();
     }
 
     private void loaded(BenchDesk.@Nullable Bench now) {
-        boolean any = now != null;
-        arrange();
-        Lay.show(bench.getRight(), any || !pages.isEmpty());
-        Lay.show(empty, !any);
-        boolean flat = now != null
-                && (now.shown().airframe() == null
-                        || now.shown().airframe().surfaces().isEmpty());
-        Lay.show(noGeometry, flat);
         if (now == null) {
-            subtitle.set("");
-            figures.clear();
+            head.clear();
             drawing.show(AirframeDrawing.Subject.NOTHING);
-            return;
+        } else {
+            strip.show(now);
         }
-        strip.show(now);
-        commands.follow(now);
-        subtitle.set(subtitle(now));
-        BenchPage page = pages.peek();
-        if (page != null) {
-            page.loaded(now);
-        }
+        frame.loaded(now);
         draw();
-    }
-
-    private static String subtitle(BenchDesk.Bench now) {
-        Rigged shown = BenchModel.shown(now);
-        String what = shown.version().sketch() ? "sketch " : "version ";
-        String build =
-                now.now().model().build() > 1 ? ", build " + shown.version().build() : "";
-        return shown.model().name() + ", " + what + shown.name() + build
-                + (shown.version().markedGood() ? ", well-behaved" : "")
-                + (now.showsNow() ? "" : "; rigged as " + now.now().name());
     }
 
     private void draw() {
@@ -178,28 +73,14 @@ public final class BenchPlace implements Place {
         Looked preview = model.preview().get();
         Looked looked = preview == null ? now.shown() : preview;
         Looked beside = preview == null ? model.beside().get() : now.shown();
+        commands.follow(now);
         drawing.show(new AirframeDrawing.Subject(
                 looked.airframe(),
                 beside == null ? null : beside.airframe(),
                 looked.margin(),
                 now.now().model().wishedLow(),
                 now.now().model().wishedHigh()));
-        MarginAnswer margin = looked.margin();
-        Double area = margin.areaM2();
-        Double band = margin.band();
-        boolean several = looked.margin().liftShare().size() > 2;
-        figures.setAll(
-                new Figure("Ready to fly", BenchWords.grams(margin.massKg()) + " with motor").strong(),
-                new Figure(
-                                several ? "Area of all wings" : "Wing area",
-                                area == null ? "–" : QuantityFormat.rounded(area * 100, 2) + " dm²")
-                        .strong(),
-                new Figure(
-                                "Neutral point by",
-                                band == null
-                                        ? MarginAnswer.LATTICE
-                                        : MarginAnswer.LATTICE + ", ± " + QuantityFormat.rounded(band * 100, 1) + " %")
-                        .strong());
+        head.show(now, looked);
     }
 
     /** The view model, for tests and pictures. */
@@ -209,30 +90,29 @@ public final class BenchPlace implements Place {
 
     @Override
     public Node node() {
-        return bench;
+        return frame.node();
     }
 
     @Override
     public ObservableValue<Keys> keys() {
-        return keys.getReadOnlyProperty();
+        return frame.keys();
     }
 
     @Override
     public ObservableValue<String> subtitle() {
-        return subtitle.getReadOnlyProperty();
+        return head.subtitle();
     }
 
     @Override
     public ObservableList<Node> figures() {
-        return figures;
+        return head.figures();
     }
 
     @Override
     public void shown() {
         listening = book.onChange(() -> Platform.runLater(model::load));
         model.load();
-        context.tools()
-                .background()
+        background
                 .call(book.margins()::computeAll)
                 .in(computing)
                 .showing(strip.progress())
@@ -246,10 +126,5 @@ public final class BenchPlace implements Place {
             listening.cancel();
             listening = null;
         }
-    }
-
-    /** The actions a form is opened by, for tests and pictures. */
-    List<Action> actions() {
-        return List.copyOf(keys.get().actions());
     }
 }

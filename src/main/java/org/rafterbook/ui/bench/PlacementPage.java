@@ -1,17 +1,12 @@
 package org.rafterbook.ui.bench;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
-import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Airframe;
 import org.rafterbook.airframe.Setting;
-import org.rafterbook.airframe.WingGeometry;
 import org.rafterbook.stability.GapStudy;
-import org.rafterbook.stability.PlacementAnswer;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.action.Keys;
 import org.rafterbook.ui.kit.Amount;
@@ -26,15 +21,11 @@ import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.BenchDesk;
 import org.rafterbook.work.Looked;
 import org.rafterbook.work.Placements;
-import org.rafterbook.work.Progress;
 
 /** Every way to a wished margin: wings, ballast, tailplane, gap; each says where, or that there is none and why. */
 final class PlacementPage implements BenchPage {
 
-    /** One way, as a sentence of its answer. */
-    private record Way(String name, PlacementAnswer answer, String says) {}
-
-    private record Ways(Placements placements, List<Way> list, List<GapStudy.Row> gaps) {}
+    private record Ways(Placements placements, List<PlacementWays.Way> list, List<GapStudy.Row> gaps) {}
 
     private static final double[] GAPS = {0.5, 0.75, 1, 1.25, 1.5, 2};
 
@@ -124,7 +115,7 @@ final class PlacementPage implements BenchPage {
                 .call(steps -> {
                     Placements placements = new Placements(looked, margin);
                     Airframe airframe = looked.airframe();
-                    List<Way> ways = ways(placements, airframe, mass, at, minimum, steps);
+                    List<PlacementWays.Way> ways = PlacementWays.of(placements, airframe, mass, at, minimum, steps);
                     return new Ways(placements, ways, airframe == null ? List.of() : GapStudy.of(airframe, GAPS));
                 })
                 .in(slot)
@@ -133,75 +124,9 @@ final class PlacementPage implements BenchPage {
                 .then(found -> show(bench, found));
     }
 
-    private static List<Way> ways(
-            Placements placements,
-            @Nullable Airframe airframe,
-            @Nullable Double mass,
-            @Nullable Double at,
-            @Nullable Double minimum,
-            Progress steps) {
-        WingGeometry wings = airframe == null ? null : WingGeometry.of(airframe);
-        boolean two = wings != null && wings.wings().size() == 2;
-        List<Way> ways = new ArrayList<>();
-        steps.step(0, 5, "ways");
-        ways.add(way(
-                two ? "Wings, slid together" : "Wing",
-                placements.wings(),
-                v -> "leading edge at " + BenchWords.millimetres(v) + range(placements.slider())));
-        steps.step(1, 5, "ways");
-        ways.add(way(
-                "Tailplane further back or nearer",
-                placements.tailArm(),
-                v -> "leading edge at " + BenchWords.millimetres(v)));
-        steps.step(2, 5, "ways");
-        ways.add(way(
-                "Tailplane larger or smaller",
-                placements.tailArea(),
-                v -> BenchWords.number(v, 2) + " times the area, span and chord alike"));
-        steps.step(3, 5, "ways");
-        if (two && wings != null) {
-            double chord = wings.meanChordM();
-            ways.add(way(
-                    "Gap",
-                    placements.gap(),
-                    v -> BenchWords.millimetres(v) + ", " + BenchWords.number(v / chord, 2) + " chords"));
-        }
-        steps.step(4, 5, "ways");
-        if (mass != null) {
-            ways.add(way(
-                    "Ballast of " + BenchWords.grams(mass),
-                    placements.ballast(mass),
-                    v -> "at " + BenchWords.millimetres(v)));
-        }
-        if (at != null) {
-            ways.add(way("Ballast at " + BenchWords.millimetres(at), placements.ballastAt(at), BenchWords::grams));
-        }
-        if (minimum != null) {
-            ways.add(way(
-                    "Ballast up to the class's minimum of " + BenchWords.grams(minimum),
-                    placements.ballastToMinimum(minimum),
-                    v -> "at " + BenchWords.millimetres(v)));
-        }
-        return ways;
-    }
-
-    private static String range(Placements.@Nullable Range range) {
-        return range == null
-                ? ""
-                : ", " + (range.ofSlider() ? "inside the slider's " : "looked for in ")
-                        + QuantityFormat.rounded(range.fromM() * 1000, 0) + " to "
-                        + QuantityFormat.rounded(range.toM() * 1000, 0);
-    }
-
-    private static Way way(String name, PlacementAnswer answer, Function<Double, String> says) {
-        Double value = answer.value();
-        String reason = answer.reason() == null ? "No answer." : answer.reason();
-        return new Way(name, answer, value == null ? reason : says.apply(value));
-    }
-
     private void show(BenchDesk.Bench bench, Ways found) {
         answers.getChildren().clear();
-        for (Way way : found.list()) {
+        for (PlacementWays.Way way : found.list()) {
             Airframe put = way.answer().airframe();
             var says = way.answer().value() == null ? Words.prose(way.says()) : Words.bold(way.says());
             says.setWrapText(true);

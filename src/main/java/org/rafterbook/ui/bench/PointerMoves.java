@@ -48,7 +48,7 @@ final class PointerMoves implements AirframePane.Mover {
             double fine = step == null ? 0 : step / 5;
             double to = stood + by;
             double stepped = fine > 0 ? stood + Math.rint(by / fine) * fine : to;
-            model.set(taken, Setting.of(BenchModel.within(taken, stepped)));
+            model.set(taken, Setting.of(TurnedSettings.within(taken, stepped)));
         }
     }
 }

@@ -25,42 +25,13 @@ import org.rafterbook.work.SettingList;
 /** Adds a setting or changes one: what it is called, in which unit and steps, within which limits, and what it sets. */
 final class SettingForm extends EntryForm {
 
-    /** What a setting can measure, and the unit it is shown in. */
-    private enum Kind {
-        LENGTH("a length, mm", "LENGTH", Unit.MM),
-        ANGLE("an angle, °", "ANGLE", Unit.DEG),
-        MASS("a mass, g", "MASS", Unit.G),
-        SHARE("a share, %", "FRACTION", Unit.PERCENT),
-        NUMBER("a number", "PLAIN", Unit.ONE),
-        WORD("a word", "TEXT", null);
-
-        private final String words;
-        private final String quantity;
-        private final @Nullable Unit unit;
-
-        Kind(String words, String quantity, @Nullable Unit unit) {
-            this.words = words;
-            this.quantity = quantity;
-            this.unit = unit;
-        }
-
-        static Kind of(SettingDef setting) {
-            for (Kind kind : values()) {
-                if (kind.quantity.equals(setting.quantity())) {
-                    return kind;
-                }
-            }
-            return WORD;
-        }
-    }
-
     private static final SettingDef NEW =
             new SettingDef("", "", "a new setting", "LENGTH", "mm", null, null, null, null, null, null, 0);
     private static final String FREE = "nothing on the sheet";
 
     private final ChoiceField<SettingDef> which = new ChoiceField<>("Which", SettingDef::label);
     private final Field<String> label = Field.words("Name").required();
-    private final ChoiceField<Kind> kind = new ChoiceField<>("It is", k -> k.words);
+    private final ChoiceField<SettingKind> kind = new ChoiceField<>("It is", SettingKind::words);
     private final ChoiceField<String> path = new ChoiceField<>("It sets", SettingForm::pathWords);
     private final VBox numbers = Lay.column(12);
     private final VBox standing = Lay.column(0);
@@ -75,7 +46,7 @@ final class SettingForm extends EntryForm {
     SettingForm(BenchContext context) {
         super(context, "Settings", "");
         which.onChosen(this::edit);
-        kind.offer(List.of(Kind.values()), Kind.LENGTH).onChosen(this::measure);
+        kind.offer(List.of(SettingKind.values()), SettingKind.LENGTH).onChosen(this::measure);
         path.onChosen(this::named);
         form.add(which, label).beside(kind, path).add(numbers, standing);
         actions("Keep the setting", this::keep);
@@ -114,8 +85,8 @@ final class SettingForm extends EntryForm {
     private void edit(SettingDef setting) {
         edited = setting;
         label.fill(setting == NEW ? "" : setting.label());
-        Kind of = Kind.of(setting);
-        kind.offer(setting == NEW ? List.of(Kind.values()) : List.of(of), of);
+        SettingKind of = SettingKind.of(setting);
+        kind.offer(setting == NEW ? List.of(SettingKind.values()) : List.of(of), of);
         measure(of);
         fill(step, setting.step(), of);
         fill(tolerance, setting.tolerance(), of);
@@ -128,8 +99,8 @@ final class SettingForm extends EntryForm {
                         : letter == null ? "no letter was free" : "key " + letter);
     }
 
-    private void measure(Kind of) {
-        Unit unit = of.unit;
+    private void measure(SettingKind of) {
+        Unit unit = of.unit();
         Lay.show(numbers, unit != null);
         Lay.show(path, unit != null);
         if (unit != null) {
@@ -150,10 +121,10 @@ final class SettingForm extends EntryForm {
         standing.getChildren().setAll(stands);
     }
 
-    private void paths(Kind of) {
+    private void paths(SettingKind of) {
         List<String> choices = new ArrayList<>(List.of(FREE));
         if (shown != null) {
-            SettingList.paths(shown.geometry(), of.quantity).forEach(p -> choices.add(p.toString()));
+            SettingList.paths(shown.geometry(), of.quantity()).forEach(p -> choices.add(p.toString()));
         }
         String now = edited.path();
         if (now != null && !choices.contains(now)) {
@@ -165,7 +136,7 @@ final class SettingForm extends EntryForm {
     /** A setting of the sheet gets its usual name, step and tolerance. */
     private void named(String chosen) {
         SheetPath of = SheetPath.parse(chosen);
-        Kind measured = kind.chosen();
+        SettingKind measured = kind.chosen();
         Lay.show(standing, edited == NEW && of == null);
         if (of != null && edited == NEW && measured != null) {
             SheetSettings.Offer offer = SheetSettings.offerFor(of);
@@ -177,34 +148,34 @@ final class SettingForm extends EntryForm {
         }
     }
 
-    private static void fill(Field<TypedValue> field, @Nullable Double si, Kind of) {
-        Unit unit = of.unit;
+    private static void fill(Field<TypedValue> field, @Nullable Double si, SettingKind of) {
+        Unit unit = of.unit();
         String text = si == null || unit == null ? "" : SettingWords.inUnit(si, unit);
         field.fill(unit == null ? "" : text.replace(unit.symbol(), "").strip());
     }
 
     private void keep() {
-        Kind of = kind.chosen();
+        SettingKind of = kind.chosen();
         if (of == null || !label.check()) {
             return;
         }
         step.refuseIf(v -> v.si() <= 0, v -> "A step is above zero.");
         tolerance.refuseIf(v -> v.si() < 0, v -> "A tolerance is not below zero.");
-        if (of.unit != null && !(step.check() & tolerance.check() & low.check() & high.check())) {
+        if (of.unit() != null && !(step.check() & tolerance.check() & low.check() & high.check())) {
             return;
         }
         TypedValue least = low.value();
         TypedValue most = high.value();
-        if (of.unit != null && least != null && most != null && least.si() > most.si()) {
+        if (of.unit() != null && least != null && most != null && least.si() > most.si()) {
             high.refuse("The upper end lies below the lower end.");
             return;
         }
-        boolean number = of.unit != null;
+        boolean number = of.unit() != null;
         String chosen = path.chosen();
         SettingList.Form typed = new SettingList.Form(
                 label.typed().strip(),
-                of.quantity,
-                of.unit == null ? "" : of.unit.symbol(),
+                of.quantity(),
+                of.unit() == null ? "" : of.unit().symbol(),
                 number ? si(step) : null,
                 number ? si(tolerance) : null,
                 number ? si(low) : null,

@@ -126,7 +126,7 @@ final class SettingsBlock {
         Double low = picked.low();
         Double high = picked.high();
         field.refuseIf(
-                value -> value.number() != null && BenchModel.within(picked, value.number()) != value.number(),
+                value -> value.number() != null && TurnedSettings.within(picked, value.number()) != value.number(),
                 value -> "The slider goes from " + end(picked, low) + " to " + end(picked, high) + ".");
         field.onKept(value -> {
             if (value != null) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import javafx.geometry.HPos;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
@@ -14,9 +13,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import org.jspecify.annotations.Nullable;
 import org.rafterbook.stability.SketchComparison;
-import org.rafterbook.stability.TrimAnswer;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.action.Keys;
 import org.rafterbook.ui.kit.Amount;
@@ -25,27 +22,11 @@ import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.ProgressRule;
 import org.rafterbook.ui.kit.Words;
 import org.rafterbook.units.Quantity;
-import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.BenchDesk;
 import org.rafterbook.work.Comparison;
 
 /** Designs side by side before anything is built: at equal margin, equal mass and equal lift. */
 final class SketchTable implements BenchPage {
-
-    /** One row of the table: what it is and how to tell it of a design. */
-    private record Line(String name, Function<SketchComparison.Row, String> value) {}
-
-    private static final List<Line> LINES = List.of(
-            new Line("Wing must be moved, mm", r -> BenchWords.signed(mm(r.wingMovedM()), 1)),
-            new Line("The slider allows it", r -> r.wingMovedM() == null ? "–" : r.sliderAllows() ? "yes" : "no"),
-            new Line("Lift slope kept, %", SketchTable::kept),
-            new Line("Gap, chords", r -> BenchWords.number(r.gapInChords(), 2)),
-            new Line("All-up mass, g", r -> BenchWords.number(grams(r.massKg()), 2)),
-            new Line("Tailplane at, °", r -> BenchWords.number(degrees(r.tailIncidenceRad()), 2)),
-            new Line("Speed, m/s", r -> BenchWords.number(trim(r, TrimAnswer::speed), 2)),
-            new Line("Induced power, mW", r -> BenchWords.number(milli(trim(r, TrimAnswer::inducedPowerW)), 3)),
-            new Line("½° of tail, speed, %", SketchTable::touchy),
-            new Line("An upset halves in, s", SketchTable::halves));
 
     private final BenchContext context;
     private final BenchModel model;
@@ -177,61 +158,12 @@ final class SketchTable implements BenchPage {
                 reasons.getChildren().add(Words.prose(rows.get(c).name() + ": " + missing));
             }
         }
-        for (int l = 0; l < LINES.size() && !rows.isEmpty(); l++) {
-            Label name = Words.aside(LINES.get(l).name());
+        for (int l = 0; l < SketchLines.ALL.size() && !rows.isEmpty(); l++) {
+            Label name = Words.aside(SketchLines.ALL.get(l).name());
             grid.add(name, 0, l + 1);
             for (int c = 0; c < rows.size(); c++) {
-                grid.add(Words.body(LINES.get(l).value().apply(rows.get(c))), c + 1, l + 1);
+                grid.add(Words.body(SketchLines.ALL.get(l).value().apply(rows.get(c))), c + 1, l + 1);
             }
         }
-    }
-
-    private static @Nullable Double mm(@Nullable Double m) {
-        return m == null ? null : (Double) (m * 1000);
-    }
-
-    private static @Nullable Double grams(@Nullable Double kg) {
-        return mm(kg);
-    }
-
-    private static @Nullable Double milli(@Nullable Double w) {
-        return mm(w);
-    }
-
-    private static @Nullable Double degrees(@Nullable Double rad) {
-        return rad == null ? null : (Double) Math.toDegrees(rad);
-    }
-
-    private static @Nullable Double trim(SketchComparison.Row row, Function<TrimAnswer, @Nullable Double> figure) {
-        TrimAnswer trim = row.trim();
-        return trim == null ? null : figure.apply(trim);
-    }
-
-    private static String kept(SketchComparison.Row row) {
-        return row.slopeKept().isEmpty()
-                ? "–"
-                : String.join(
-                        ", ",
-                        row.slopeKept().values().stream()
-                                .map(k -> QuantityFormat.rounded(k * 100, 0))
-                                .toList());
-    }
-
-    private static String touchy(SketchComparison.Row row) {
-        TrimAnswer trim = row.trim();
-        if (trim == null || trim.touchiness().isEmpty()) {
-            return "–";
-        }
-        Double share = trim.touchiness().get(trim.touchiness().size() - 1).speedShare();
-        return BenchWords.number(share == null ? null : (Double) Math.abs(share * 100), 1);
-    }
-
-    private static String halves(SketchComparison.Row row) {
-        TrimAnswer trim = row.trim();
-        if (trim == null || trim.slowMode() == null) {
-            return "–";
-        }
-        return (trim.slowMode().grows() ? "doubles " : "")
-                + BenchWords.number(trim.slowMode().seconds(), 1);
     }
 }

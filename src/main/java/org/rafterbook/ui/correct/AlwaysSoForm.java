@@ -18,6 +18,7 @@ import org.rafterbook.ui.kit.Words;
 import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.Corrections;
+import org.rafterbook.work.Recordings;
 
 /**
  * 'It was always so': a value recorded wrongly is put right in every version that carries it, after those are listed and
@@ -25,7 +26,7 @@ import org.rafterbook.work.Corrections;
  */
 public final class AlwaysSoForm {
 
-    private record Seen(List<Corrections.Carrier> carriers, List<Corrections.Equal> equal) {}
+    private record Seen(List<Corrections.Carrier> carriers, List<Recordings.Equal> equal) {}
 
     private final Book book;
     private final FxBackground background;
@@ -86,7 +87,7 @@ public final class AlwaysSoForm {
         right.getChildren().setAll(field);
         background
                 .call(progress -> new Stood(
-                        book.corrections().recorded(chosen.id()),
+                        book.recordings().recorded(chosen.id()),
                         book.riggings().now(modelId).values().get(chosen.id())))
                 .in(slot)
                 .then(stood -> {
@@ -120,7 +121,7 @@ public final class AlwaysSoForm {
                         book.corrections().carriers(modelId, of.id(), from),
                         to == null || to.same(from, 0)
                                 ? List.of()
-                                : book.corrections().becomeEqual(modelId, of.id(), from, to)))
+                                : book.recordings().becomeEqual(modelId, of.id(), from, to)))
                 .in(slot)
                 .then(this::list);
     }
@@ -137,7 +138,7 @@ public final class AlwaysSoForm {
                 .add(Words.prose(seen.carriers().stream()
                         .map(c -> c.name() + ", " + count(c.flights()))
                         .collect(Collectors.joining("; "))));
-        for (Corrections.Equal equal : seen.equal()) {
+        for (Recordings.Equal equal : seen.equal()) {
             list.getChildren()
                     .add(Words.prose(equal.gone() + " becomes equal to " + equal.kept() + ": they become one."));
         }

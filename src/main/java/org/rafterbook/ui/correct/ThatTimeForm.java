@@ -27,8 +27,8 @@ import org.rafterbook.ui.kit.Words;
 import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.units.ClockTime;
 import org.rafterbook.work.Book;
-import org.rafterbook.work.Corrections;
 import org.rafterbook.work.Job;
+import org.rafterbook.work.Recordings;
 import org.rafterbook.work.Rigged;
 
 /** 'It was different that time': moves flights to another rigging, or to a rigging of their own with another value. */
@@ -49,7 +49,7 @@ public final class ThatTimeForm {
 
     private final Book book;
     private final FxBackground background;
-    private final Job<Corrections.Recorded> load;
+    private final Job<Recordings.Recorded> load;
     private final @Nullable String ticked;
     private final Runnable leave;
     private final FormSheet form;
@@ -61,10 +61,10 @@ public final class ThatTimeForm {
     private final VBox byValue = Lay.column(12, settings, value);
     private final ChoiceField<Rigged> riggings = new ChoiceField<>("Flown on", ThatTimeForm::name);
     private @Nullable Field<Setting> stood;
-    private Corrections.@Nullable Recorded recorded;
+    private Recordings.@Nullable Recorded recorded;
 
     private ThatTimeForm(
-            Tools tools, Book book, Job<Corrections.Recorded> load, @Nullable String ticked, Runnable leave) {
+            Tools tools, Book book, Job<Recordings.Recorded> load, @Nullable String ticked, Runnable leave) {
         this.book = book;
         this.background = tools.background();
         this.load = load;
@@ -88,12 +88,12 @@ public final class ThatTimeForm {
      * @param leave called when it is done or left
      */
     public static ThatTimeForm ofFlight(Tools tools, Book book, String flightId, Runnable leave) {
-        return new ThatTimeForm(tools, book, progress -> book.corrections().around(flightId), flightId, leave);
+        return new ThatTimeForm(tools, book, progress -> book.recordings().around(flightId), flightId, leave);
     }
 
     /** The form for the flights of a version, none ticked. */
     public static ThatTimeForm ofVersion(Tools tools, Book book, String versionId, Runnable leave) {
-        return new ThatTimeForm(tools, book, progress -> book.corrections().ofVersion(versionId), null, leave);
+        return new ThatTimeForm(tools, book, progress -> book.recordings().ofVersion(versionId), null, leave);
     }
 
     public Node node() {
@@ -106,10 +106,10 @@ public final class ThatTimeForm {
 
     /** Loads the flights; called when the form comes into sight. */
     public void opened() {
-        background.<Corrections.Recorded>call(load).otherwise(form::refuse).then(this::loaded);
+        background.<Recordings.Recorded>call(load).otherwise(form::refuse).then(this::loaded);
     }
 
-    private void loaded(Corrections.Recorded now) {
+    private void loaded(Recordings.Recorded now) {
         recorded = now;
         ticks.clear();
         flights.getChildren().clear();
@@ -163,14 +163,14 @@ public final class ThatTimeForm {
 
     private void choose(SettingDef setting) {
         Field<Setting> field = SettingWords.field("Stood at", setting).required();
-        Corrections.Recorded now = recorded;
+        Recordings.Recorded now = recorded;
         Setting was = now == null || now.flights().isEmpty() ? null : valueOf(now, setting);
         field.quietly(was == null ? "nothing is recorded" : "recorded as " + SettingWords.value(setting, was));
         stood = field;
         value.getChildren().setAll(field);
     }
 
-    private static @Nullable Setting valueOf(Corrections.Recorded now, SettingDef setting) {
+    private static @Nullable Setting valueOf(Recordings.Recorded now, SettingDef setting) {
         String rigging = now.flights().get(0).flight().riggingId();
         return now.strip().stream()
                 .filter(r -> r.rigging() != null && r.rigging().id().equals(rigging))
@@ -180,7 +180,7 @@ public final class ThatTimeForm {
     }
 
     private void keep() {
-        Corrections.Recorded now = recorded;
+        Recordings.Recorded now = recorded;
         List<String> moved = new ArrayList<>();
         for (int i = 0; now != null && i < ticks.size(); i++) {
             if (ticks.get(i).isSelected()) {

@@ -1,0 +1,114 @@
+package org.rafterbook.work;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.rafterbook.airframe.Airframe;
+import org.rafterbook.airframe.Model;
+import org.rafterbook.airframe.Rigging;
+import org.rafterbook.airframe.Setting;
+import org.rafterbook.airframe.SettingDef;
+import org.rafterbook.airframe.SettingValue;
+import org.rafterbook.airframe.Version;
+import org.rafterbook.airframe.VersionDigest;
+import org.rafterbook.flight.Flight;
+import org.rafterbook.logbook.FlightLine;
+import org.rafterbook.logbook.Logbook;
+import org.rafterbook.logbook.Reader;
+import org.rafterbook.units.UserError;
+
+/** What is recorded of a model's settings and flights: what the flyer is shown before a correction is made. */
+public final class Recordings {
+
+    private final Logbook logbook;
+
+    Recordings(Logbook logbook) {
+        this.logbook = logbook;
+    }
+
+    /** Two versions that a correction would make one. */
+    public record Equal(String gone, String kept) {}
+
+    /** Which versions become equal when the value is put right, by name. */
+    public List<Equal> becomeEqual(String modelId, String settingId, Setting wrong, Setting right) {
+        return logbook.read(r -> {
+            Model model = r.get(Model.class, modelId);
+            List<SettingDef> settings = VersionBook.definitions(r, modelId);
+            Map<String, String> named = new LinkedHashMap<>();
+            List<Version> carriers = Corrections.carrying(r, modelId, settingId, wrong);
+            r.where(Version.class, "modelId", modelId).stream()
+                    .filter(v -> !carriers.contains(v))
+                    .forEach(v -> named.put(v.digest(), model.letter() + v.number()));
+            List<Equal> equal = new ArrayList<>();
+            for (Version version : carriers) {
+                Map<String, Setting> values =
+                        new HashMap<>(Riggings.rigged(r, model, null, version).values());
+                values.put(settingId, right);
+                Airframe base = Geometry.of(version);
+                Airframe geometry = base == null ? null : VersionBook.applied(settings, values, base);
+                String digest = VersionDigest.of(modelId, version.build(), settings, values, geometry);
+                String name = model.letter() + version.number();
+                String kept = named.putIfAbsent(digest, name);
+                if (kept != null) {
+                    equal.add(new Equal(name, kept));
+                }
+            }
+            return equal;
+        });
+    }
+
+    /** The values at which a setting is recorded in any version of its model. */
+    public List<Setting> recorded(String settingId) {
+        return logbook.read(r -> {
+            List<Setting> values = new ArrayList<>();
+            for (SettingValue value : r.where(SettingValue.class, "settingId", settingId)) {
+                Setting stands = new Setting(value.number(), value.word(), value.asTyped());
+                if (values.stream().noneMatch(v -> v.same(stands, 0))) {
+                    values.add(stands);
+                }
+            }
+            values.sort(Comparator.comparing(Setting::number, Comparator.nullsLast(Comparator.<Double>naturalOrder()))
+                    .thenComparing(Setting::word, Comparator.nullsLast(Comparator.<String>naturalOrder())));
+            return values;
+        });
+    }
+
+    /**
+     * Flights of one model as they are recorded, and every rigging they could have been flown on.
+     *
+     * @param flights in flying order
+     */
+    public record Recorded(Model model, List<FlightLine> flights, List<Rigged> strip) {}
+
+    /** The flights of the rigging that a flight was flown on; a UserError where it has no model. */
+    public Recorded around(String flightId) {
+        return logbook.read(r -> {
+            String rigging = r.get(Flight.class, flightId).riggingId();
+            if (rigging == null) {
+                throw UserError.badInput("That flight has no model, so there are no settings to put right.");
+            }
+            Model model = r.get(Model.class, r.get(Rigging.class, rigging).modelId());
+            return new Recorded(model, r.flights().ofRigging(rigging), strip(r, model));
+        });
+    }
+
+    /** The flights of a version. */
+    public Recorded ofVersion(String versionId) {
+        return logbook.read(r -> {
+            Model model = r.get(Model.class, r.get(Version.class, versionId).modelId());
+            List<FlightLine> flights = r.flights().ofModel(model.id()).stream()
+                    .filter(l -> l.version() != null && l.version().id().equals(versionId))
+                    .toList();
+            return new Recorded(model, flights, strip(r, model));
+        });
+    }
+
+    private static List<Rigged> strip(Reader reader, Model model) {
+        return Riggings.ordered(reader, model.id()).stream()
+                .map(x -> Riggings.rigged(reader, model, x, reader.get(Version.class, x.versionId())))
+                .toList();
+    }
+}
