@@ -117,7 +117,7 @@ final class BookInWindow {
 
     /** Starts the watch, as Space does in the Hall. */
     void startTheWatch(Press press) {
-        hall.start(press);
+        hall.preparing().start(press);
     }
 
     /** Closes the logbook once everything on its way to it is on disk; then does what follows. */

@@ -98,13 +98,10 @@ public final class Book implements AutoCloseable {
 
     /** The Hall of this logbook. */
     public HallDesk hall() {
-        return new HallDesk(this, (rigged, motor) -> {
-            MarginAnswer answer = margins.ofVersion(rigged.version().id(), motor == null ? null : motor.id(), 1);
-            Double margin = answer.margin();
-            return margin == null
-                    ? MarginText.Answer.missing(answer.missing() == null ? "cannot tell" : answer.missing())
-                    : MarginText.Answer.of(margin);
-        });
+        return new HallDesk(
+                this,
+                (rigged, motor) -> MarginText.Answer.of(margins.ofVersion(
+                        rigged.version().id(), motor == null ? null : motor.id(), motor == null ? 1 : motor.fraction())));
     }
 
     /** Trials of a setting's two values. */

@@ -1,29 +1,20 @@
 package org.rafterbook.work;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Model;
 import org.rafterbook.airframe.Rigging;
 import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
-import org.rafterbook.airframe.Version;
-import org.rafterbook.flight.AirReading;
-import org.rafterbook.flight.Flight;
-import org.rafterbook.flight.FlightEvent;
-import org.rafterbook.flight.MoistAir;
 import org.rafterbook.flight.Session;
-import org.rafterbook.flight.Venue;
 import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.logbook.Logbook;
 import org.rafterbook.logbook.Reader;
-import org.rafterbook.power.Motor;
-import org.rafterbook.power.Wind;
+import org.rafterbook.review.BackChoice;
+import org.rafterbook.review.TrialStatement;
 import org.rafterbook.units.UserError;
 
 /** Today's session as the Hall works on it: what there is, the next flight, and the way to everything entered there. */
@@ -39,6 +30,7 @@ public final class HallDesk {
     private final LandingAnswers answers;
     private final Winding winding;
     private final Visit visit;
+    private final Outlooks outlooks;
 
     public HallDesk(Book book, MarginText margins) {
         this.book = book;
@@ -48,6 +40,7 @@ public final class HallDesk {
         this.answers = new LandingAnswers(logbook, book.clock());
         this.winding = new Winding(logbook, book.clock());
         this.visit = new Visit(logbook, book.clock());
+        this.outlooks = new Outlooks(book.review(), book.clock());
     }
 
     /** The same desk but for the margins, which take longer than all else: for what a window shows first. */
@@ -79,76 +72,14 @@ public final class HallDesk {
         return visit;
     }
 
+    /** Trials of the model's settings. */
+    public Trials trials() {
+        return book.trials();
+    }
+
     /** Today's session with its flights. */
     public Evening evening() {
-        return logbook.read(r -> {
-            Session session = Sessions.today(r, book.clock());
-            List<FlightLine> flights = session == null ? List.of() : r.flights().ofSession(session.id());
-            List<FlightLine> inTheAir = r.flights().inTheAir();
-            String venueId = session == null ? null : session.venueId();
-            Venue venue = venueId == null ? null : r.find(Venue.class, venueId);
-            AirReading air = session == null ? null : newestAir(r, session);
-            return new Evening(
-                    session,
-                    venue,
-                    Heights.of(r, session, venue),
-                    air,
-                    density(air),
-                    flights,
-                    events(r, flights, inTheAir),
-                    margins(r, flights),
-                    inTheAir);
-        });
-    }
-
-    private static @Nullable AirReading newestAir(Reader reader, Session session) {
-        List<AirReading> air = reader.flights().airOf(List.of(session.id()));
-        return air.isEmpty() ? null : air.get(air.size() - 1);
-    }
-
-    /** Density of a reading, kg/m3; null where one of its three values is missing. */
-    public static @Nullable Double density(@Nullable AirReading air) {
-        if (air == null) {
-            return null;
-        }
-        Double temperature = air.temperatureK();
-        Double pressure = air.pressurePa();
-        Double humidity = air.humidity();
-        if (temperature == null || pressure == null || humidity == null) {
-            return null;
-        }
-        try {
-            return MoistAir.densityKgPerM3(temperature, pressure, humidity);
-        } catch (UserError outside) {
-            return null; // the reading stands as typed, only the formula does not reach there
-        }
-    }
-
-    private static Map<String, List<FlightEvent>> events(
-            Reader reader, List<FlightLine> flights, List<FlightLine> inTheAir) {
-        Set<String> ids = new HashSet<>();
-        flights.forEach(l -> ids.add(l.flight().id()));
-        inTheAir.forEach(l -> ids.add(l.flight().id()));
-        Map<String, List<FlightEvent>> events = new HashMap<>();
-        for (FlightEvent event : reader.whereIn(FlightEvent.class, "flightId", ids)) {
-            events.computeIfAbsent(event.flightId(), id -> new ArrayList<>()).add(event);
-        }
-        return events;
-    }
-
-    private Map<String, MarginText.Answer> margins(Reader reader, List<FlightLine> flights) {
-        Map<String, Rigged> rigged = new HashMap<>();
-        Map<String, MarginText.Answer> answers = new HashMap<>();
-        for (FlightLine line : flights) {
-            Version version = line.version();
-            Model model = line.model();
-            if (version != null && model != null) {
-                Rigged as = rigged.computeIfAbsent(
-                        version.id(), id -> Riggings.rigged(reader, model, line.rigging(), version));
-                answers.put(line.flight().id(), margins.of(as, line.motor()));
-            }
-        }
-        return answers;
+        return logbook.read(r -> new EveningReading(r, margins).of(Sessions.today(r, book.clock())));
     }
 
     /** The next flight, prepared from the last. */
@@ -156,51 +87,31 @@ public final class HallDesk {
         return logbook.read(r -> {
             Session session = Sessions.today(r, book.clock());
             List<FlightLine> evening = session == null ? List.of() : r.flights().ofSession(session.id());
-            int ordinal =
-                    evening.stream().mapToInt(l -> l.flight().ordinal()).max().orElse(0) + 1;
-            Wind wind = session == null ? null : onTheMotor(r, session);
-            Motor motor = wind == null || wind.motorId() == null ? null : r.find(Motor.class, wind.motorId());
-            String modelId = chosenModel(r, evening);
-            if (modelId == null) {
-                Wind again = evening.isEmpty()
-                        ? null
-                        : evening.get(evening.size() - 1).wind();
-                return new Prepared(ordinal, null, null, null, null, null, wind, motor, null, again, List.of());
-            }
-            Rigged now = Riggings.now(r, modelId);
-            FlightLine last = r.flights().lastOfModel(modelId);
-            Rigged before = last == null || last.version() == null
-                    ? null
-                    : Riggings.rigged(r, now.model(), last.rigging(), last.version());
-            Motor lastMotor = last == null ? null : last.motor();
-            Motor counts = motor == null ? lastMotor : motor;
-            return new Prepared(
-                    ordinal,
-                    now,
-                    margins.of(now, counts),
-                    before,
-                    before == null ? null : margins.of(before, lastMotor),
-                    last,
-                    wind,
-                    motor,
-                    wind == null ? Winding.rested(r, lastMotor) : null,
-                    last != null && session != null && last.session().id().equals(session.id()) ? last.wind() : null,
-                    r.flights().versionsFlown(modelId));
+            return new Preparation(r, margins, session).of(chosenModel(r, evening), evening);
         });
     }
 
-    private static @Nullable Wind onTheMotor(Reader reader, Session session) {
-        Wind newest = null;
-        for (Wind wind : reader.where(Wind.class, "sessionId", session.id())) {
-            if (wind.end() == null
-                    && reader.where(Flight.class, "windId", wind.id()).isEmpty()) {
-                newest = wind;
-            }
-        }
-        return newest;
+    /** What the prepared flight may do; empty without a model. */
+    public Optional<Outlook> outlook(Prepared prepared, Evening evening, Progress progress) {
+        return outlooks.of(prepared, evening, progress);
     }
 
-    /** The model the next flight is prepared for, null where flights are just timed or there is no model. */
+    /** The version of the model with the highest estimate, where another than the present one has it. */
+    public Optional<GoBack> highestEstimate(String modelId, Progress progress) {
+        return book.review().review(modelId, true, progress).back().stream()
+                .filter(b -> b.reasons().contains(BackChoice.Reason.HIGHEST_ESTIMATE))
+                .findFirst();
+    }
+
+    /** What a judged trial of the model says; empty where it is none. */
+    public Optional<TrialStatement> statement(String modelId, String trialId, Progress progress) {
+        return book.review().review(modelId, true, progress).trials().stream()
+                .filter(t -> t.trial().id().equals(trialId))
+                .flatMap(t -> Stream.ofNullable(t.statement()))
+                .findFirst();
+    }
+
+    /** The model chosen, else that of the evening's last flight, else the one rigged last; null for just timing. */
     static @Nullable String chosenModel(Reader reader, List<FlightLine> evening) {
         String chosen = reader.preference(MODEL);
         if (NO_MODEL.equals(chosen)) {
@@ -215,11 +126,10 @@ public final class HallDesk {
                 return rigging.modelId();
             }
         }
-        Rigging newest = null;
-        for (Rigging rigging : reader.all(Rigging.class)) {
-            newest = rigging;
-        }
-        return newest == null ? null : newest.modelId();
+        return reader.all(Rigging.class).stream()
+                .reduce((one, later) -> later)
+                .map(Rigging::modelId)
+                .orElse(null);
     }
 
     /** The model the next flight is prepared for; null to just time flights. */

@@ -2,6 +2,7 @@ package org.rafterbook.work;
 
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.power.Motor;
+import org.rafterbook.stability.MarginDifference;
 
 /** Tells the stability margin of a model as it is rigged, or what is missing for it. */
 @FunctionalInterface
@@ -12,15 +13,34 @@ public interface MarginText {
      *
      * @param fraction margin as a fraction of the mean chord, null where it cannot be told
      * @param missing what is missing, empty where the margin is known
+     * @param full all that is known of it, for the difference to another; null where only the fraction is
      */
-    record Answer(@Nullable Double fraction, String missing) {
+    record Answer(
+            @Nullable Double fraction, String missing, @Nullable MarginAnswer full) {
 
         public static Answer of(double fraction) {
-            return new Answer(fraction, "");
+            return new Answer(fraction, "", null);
         }
 
         public static Answer missing(String what) {
-            return new Answer(null, what);
+            return new Answer(null, what, null);
+        }
+
+        /** The margin as the lattice tells it, or what it lacks. */
+        static Answer of(MarginAnswer answer) {
+            Double margin = answer.margin();
+            String missing = answer.missing();
+            return new Answer(margin, margin != null ? "" : missing == null ? "cannot tell" : missing, answer);
+        }
+
+        /** How far off the margin may be on its own, fraction of the mean chord; null where not known. */
+        public @Nullable Double band() {
+            return full == null ? null : full.band();
+        }
+
+        /** This margin less another of the same model with the band of the difference; null where it cannot be told. */
+        public @Nullable MarginDifference differenceFrom(@Nullable Answer other) {
+            return full == null || other == null || other.full == null ? null : full.differenceFrom(other.full);
         }
     }
 

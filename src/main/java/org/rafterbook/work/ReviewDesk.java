@@ -35,7 +35,7 @@ public final class ReviewDesk {
 
     private static final String LATE_FLAGS = "review.late flags ";
     private static final String CHANCE = "ceiling.chance";
-    private static final Answer<TouchRisk> NO_HEIGHT = Answer.cannotTell(
+    static final Answer<TouchRisk> NO_HEIGHT = Answer.cannotTell(
             "What is in the way where the model flew last has no known height: give the venue a mark that costs time, in"
                     + " the Hall under venue and air.");
 

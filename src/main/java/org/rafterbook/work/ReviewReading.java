@@ -88,6 +88,11 @@ final class ReviewReading {
         return points;
     }
 
+    /** What was noted during a flight. */
+    List<FlightEvent> eventsOf(String flightId) {
+        return events.getOrDefault(flightId, List.of());
+    }
+
     /** The model's trials, oldest first. */
     List<Trial> trials() {
         return trials;

@@ -33,6 +33,6 @@ public record TouchRisk(HeightMark limit, Ceiling ceiling, double chosen) {
 
     /** A chance as the flyer reads it, such as "15 in 100". */
     public static String inHundred(double chance) {
-        return Math.round(100 * chance) + " in 100";
+        return chance < 0.005 ? "less than 1 in 100" : Math.round(100 * chance) + " in 100";
     }
 }

@@ -241,6 +241,37 @@ public final class Trials {
     }
 
     /**
+     * Goes on after a landing: where the flight was the model's last and of its open trial, the next value is set, or the
+     * trial judged if it was the last one planned. Anything else is left as it is.
+     *
+     * @return true where the trial went on
+     */
+    public boolean landed(String modelId, String flightId) {
+        TrialNow now = logbook.read(r -> Optional.ofNullable(goesOn(r, modelId, flightId)))
+                .orElse(null);
+        if (now != null && now.state().isComplete()) {
+            judge(modelId, null);
+        } else if (now != null) {
+            setNext(modelId);
+        }
+        return now != null;
+    }
+
+    private static @Nullable TrialNow goesOn(Reader reader, String modelId, String flightId) {
+        List<FlightLine> flown = reader.flights().ofModel(modelId);
+        FlightLine last = flown.isEmpty() ? null : flown.get(flown.size() - 1);
+        TrialNow now = now(reader, modelId);
+        return now != null
+                        && last != null
+                        && last.rigging() != null
+                        && last.flight().id().equals(flightId)
+                        && now.trial().id().equals(last.rigging().trialId())
+                        && Riggings.last(reader, modelId).id().equals(last.rigging().id())
+                ? now
+                : null;
+    }
+
+    /**
      * The open trial that a turn of one setting by hand keeps to: the model stands in it and the value is one of its two;
      * null otherwise.
      */

@@ -53,6 +53,13 @@ final class WindShare {
                 fraction);
     }
 
+    /** Turns a wind that has not flown yet will use if as many are left as usual; null where its turns are not known. */
+    @Nullable
+    Double usualUse(Wind wind) {
+        Double atLaunch = wound(wind);
+        return atLaunch == null || !(atLaunch > 0) ? null : Double.valueOf(atLaunch * (1 - usualShareLeft));
+    }
+
     private @Nullable Double used(Flight flight, Wind wind) {
         Double atLaunch = flight.launchNoOfWind() <= 1
                 ? wound(wind)

@@ -85,8 +85,18 @@ public final class ReviewScreens {
 
     private static @Nullable Path demoFile;
 
-    /** The demo season in a window on Review; it is imported once and copied. */
+    /** The demo season in a window on Review. */
     private static Parent demo(Tools tools) {
+        Book book = Book.open(demoCopy(), Mode.EXISTING, Clock.systemDefaultZone());
+        ReviewDesk desk = book.review();
+        ReviewView view = new ReviewView(desk, tools);
+        Shell shell = shell(tools, view);
+        desk.models().stream().filter(m -> m.name().equals("Teasel")).forEach(m -> view.show(m.id()));
+        return shell;
+    }
+
+    /** A logbook of the demo season for a picture of its own; it is imported once and copied. */
+    public static Path demoCopy() {
         try {
             if (demoFile == null) {
                 demoFile = Files.createTempDirectory("review").resolve("demo.rafterbook");
@@ -98,12 +108,7 @@ public final class ReviewScreens {
             }
             Path copy = Files.createTempDirectory("review").resolve("demo.rafterbook");
             Files.copy(demoFile, copy);
-            Book book = Book.open(copy, Mode.EXISTING, Clock.systemDefaultZone());
-            ReviewDesk desk = book.review();
-            ReviewView view = new ReviewView(desk, tools);
-            Shell shell = shell(tools, view);
-            desk.models().stream().filter(m -> m.name().equals("Teasel")).forEach(m -> view.show(m.id()));
-            return shell;
+            return copy;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -6,132 +6,103 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.layout.ColumnConstraints;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.flight.FlightEvent;
-import org.rafterbook.flight.FlightEventKind;
+import org.rafterbook.review.Span;
 import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.action.Keys;
-import org.rafterbook.ui.action.Press;
+import org.rafterbook.ui.chart.Gauge;
+import org.rafterbook.ui.chart.GaugeLayers;
+import org.rafterbook.ui.chart.Graduation;
+import org.rafterbook.ui.chart.Layer;
 import org.rafterbook.ui.kit.Buttons;
-import org.rafterbook.ui.kit.Field;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.kit.WatchFace;
 import org.rafterbook.ui.kit.Words;
 import org.rafterbook.units.ClockTime;
 import org.rafterbook.units.DisplayUnits;
-import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityFormat;
-import org.rafterbook.units.TypedValue;
-import org.rafterbook.work.HeightMark;
 
 /** The flight in the air: its watch, one key for each thing it may do, and Space for the landing. */
 final class AirView implements HallSheet {
 
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
-    private static final int COLUMNS = 3;
-    private static final String MARK_LETTERS = "BCFIJKMOQUVYZAW";
+    private static final double LEAST_GAUGE_S = 300;
+    private static final String LOW = "low-air";
 
-    private final HallModel model;
-    private final Keys keys;
-    private final QuantityFormat format;
+    private final HallModel hall;
+    private final AirModel model;
     private final ZoneId zone;
     private final Label name = Words.head("");
     private final Label since = Words.aside("");
-    private final WatchFace watch = new WatchFace(WatchFace.Size.PICKED);
+    private final WatchFace large = new WatchFace(WatchFace.Size.PICKED);
+    private final WatchFace smaller = new WatchFace(WatchFace.Size.LANDING);
+    private final Label expected = Words.readout("", 1);
+    private final VBox landing = Lay.column(0, Words.aside("Expected landing"), expected);
+    private final Gauge gauge = new Gauge(Graduation.minutes()).unit("minutes");
     private final Label byWallClock =
             Words.prose("The program was closed while this flight was in the air: its time goes by the wall clock.");
-    private final GridPane tiles = new GridPane();
-    private final List<Action> marks = new ArrayList<>();
-    private List<HeightMark> dealt = List.of();
-    private final List<Action> fixed = new ArrayList<>();
-    private final VBox others = Lay.column(8);
-    private final VBox noted = Lay.column(4);
-    private final Field<String> note = Field.words("Note");
-    private final Field<TypedValue> time;
+    private final HBox noting = Lay.baseline(
+            12, Words.caption("Note what it does"), Lay.space(), Words.aside("one key, kept with its second"));
+    private Node head = new Region();
+    private final AirTiles tiles;
+    private final AirSide side;
     private final Action land;
     private final Sheet sheet = new Sheet();
-    private final Sheet side = new Sheet();
-    private @Nullable Press noteBegun;
+    private int gaugeAt = -1;
 
-    AirView(HallModel model, Keys keys, DisplayUnits units, ZoneId zone) {
-        this.model = model;
-        this.keys = keys;
-        this.format = new QuantityFormat(units);
+    AirView(HallModel hall, Keys keys, DisplayUnits units, ZoneId zone) {
+        this.hall = hall;
+        this.model = hall.air();
         this.zone = zone;
+        QuantityFormat format = new QuantityFormat(units);
         land = keys.onPress("Space", "Landed", model::stop);
-        time = Field.quantity("Time by another watch", Quantity.TIME, units);
-        keys.on("E", "Type its time", time::edit);
-        note.key(keys.onPress("N", "Write a note", press -> {
-            noteBegun = press;
-            note.edit();
-        }));
-        fixed.add(event("W", "Touched the wall", FlightEventKind.TOUCHED, "wall"));
-        fixed.add(event("H", "Top of climb", FlightEventKind.TOP_OF_CLIMB, null));
-        fixed.add(event("L", "Lap", FlightEventKind.LAP, null));
-        fixed.add(event("G", "Steered", FlightEventKind.STEERED, null));
-        fixed.add(event("S", "Stalled", FlightEventKind.STALLED, null));
-        fixed.add(event("R", "Upset: recovered", FlightEventKind.RECOVERED, null));
-        fixed.add(event("D", "Upset: did not", FlightEventKind.NOT_RECOVERED, null));
-        Action noLaunch = keys.on("X", "Did not launch", model::didNotLaunch);
-        Action prepare = keys.on(
-                "P", "Prepare the next flight", () -> model.stateProperty().set(HallState.PREPARING));
-        keys.on("Esc", "Leave the field", this::focusPage);
+        tiles = new AirTiles(model, keys, format);
+        side = new AirSide(hall, keys, units);
+        keys.on("Esc", "Leave the field", () -> HallForm.leave(sheet));
         for (int i = 1; i <= 9; i++) {
             int number = i;
             keys.on(String.valueOf(i), "Pick the flight in the air", () -> pick(number));
         }
-        note.onKept(text -> {
-            Press begun = noteBegun;
-            if (text != null && !text.isBlank()) {
-                model.note(begun == null ? Press.now() : begun, FlightEventKind.NOTE, null, text);
-                note.fill("");
-                focusPage();
-            }
-        });
-        keys.on("Enter", "Keep the typed time or note", this::keepTime);
         keys.hint("Space", "stop the picked one");
         keys.hint("1 2", "pick the model in the air");
         keys.hint("X", "did not launch");
         keys.hint("P", "prepare the next flight");
         keys.hint("N", "note");
-        layOut(noLaunch, prepare);
+        layOut();
+        model.pickedProperty().subscribe(timed -> showPicked());
     }
 
-    private void layOut(Action noLaunch, Action prepare) {
-        sheet.section(Lay.baseline(12, name, Lay.space(), since));
-        for (int i = 0; i < COLUMNS; i++) {
-            ColumnConstraints column = new ColumnConstraints();
-            column.setPercentWidth(100.0 / COLUMNS);
-            tiles.getColumnConstraints().add(column);
-        }
-        tiles.getStyleClass().add("tiles");
+    private void layOut() {
+        head = sheet.section(Lay.baseline(12, name, Lay.space(), since));
+        VBox watches = new VBox(large, smaller);
         Sheet.Section middle = sheet.section(
-                watch,
+                Lay.row(16, watches, Lay.space(), landing),
                 byWallClock,
-                Lay.space(),
-                Lay.baseline(
-                        12,
-                        Words.caption("Note what it does"),
-                        Lay.space(),
-                        Words.aside("one key, kept with its second")),
-                tiles);
+                gauge,
+                noting,
+                tiles.node());
         Lay.grow(middle);
         sheet.section(Buttons.main(land, Words.body("A wrong stop is taken back"), Words.body("with Backspace.")));
-        Sheet.Section rest = side.section("Also in the air", "", others);
-        rest.managedProperty().bind(rest.visibleProperty());
-        rest.visibleProperty()
-                .bind(javafx.beans.binding.Bindings.size(model.watches()).greaterThan(1));
-        Lay.grow(side.section("Noted so far", "", noted));
-        side.section(note, time, Lay.row(12, Buttons.secondary(prepare), Buttons.secondary(noLaunch)));
-        side.getStyleClass().add("evening");
-        model.pickedProperty().subscribe(timed -> showPicked());
+    }
+
+    /** Where the height is low for the text size the watch is smaller, and head and gauge go. */
+    @Override
+    public void fold(boolean narrow, boolean low) {
+        Lay.show(large, !low);
+        Lay.show(smaller, low);
+        Lay.show(gauge, !low);
+        Lay.show(head, !low);
+        Lay.show(noting, !low);
+        sheet.getStyleClass().remove(LOW);
+        if (low) {
+            sheet.getStyleClass().add(LOW);
+        }
     }
 
     @Override
@@ -140,11 +111,7 @@ final class AirView implements HallSheet {
     }
 
     Node side() {
-        return side;
-    }
-
-    private Action event(String key, String label, FlightEventKind kind, @Nullable String text) {
-        return keys.onPress(key, label, press -> model.note(press, kind, null, text));
+        return side.node();
     }
 
     private void pick(int number) {
@@ -153,38 +120,30 @@ final class AirView implements HallSheet {
         }
     }
 
-    private void focusPage() {
-        if (sheet.getScene() != null) {
-            sheet.getScene().getRoot().requestFocus();
-        }
-    }
-
-    private void keepTime() {
-        TypedValue typed = time.value();
-        Timed picked = model.pickedProperty().get();
-        if (typed != null && picked != null && time.check()) {
-            model.landTyped(picked, typed, Inputs.refusal(time));
-            if (time.refusal().isEmpty()) {
-                time.fill("");
-            }
-        }
-    }
-
     /** Shows the running times; called at each frame. */
     void tick(long nanoTime) {
         Timed picked = model.pickedProperty().get();
         if (picked != null) {
-            watch.show(model.elapsedS(picked, nanoTime));
+            double elapsed = model.elapsedS(picked, nanoTime);
+            (large.isVisible() ? large : smaller).show(elapsed);
+            gauge(elapsed, model.expectedS(picked));
         }
-        int row = 0;
-        for (Timed timed : model.watches()) {
-            if (row < others.getChildren().size()
-                    && others.getChildren().get(row) instanceof HBox box
-                    && box.getChildren().get(box.getChildren().size() - 1) instanceof Label label) {
-                label.setText(ClockTime.minutesSeconds(model.elapsedS(timed, nanoTime)));
-            }
-            row++;
+        side.tick(nanoTime);
+    }
+
+    /** The gauge moves by seconds; at each frame nothing is painted that was painted before. */
+    private void gauge(double elapsed, @Nullable Span band) {
+        if ((int) elapsed == gaugeAt || !gauge.isVisible()) {
+            return;
         }
+        gaugeAt = (int) elapsed;
+        List<Layer> layers = new ArrayList<>();
+        layers.add(GaugeLayers.filled(0, elapsed));
+        if (band != null) {
+            layers.add(GaugeLayers.range(band.low(), band.high(), "expected"));
+        }
+        double high = Math.max(LEAST_GAUGE_S, Math.max(elapsed, band == null ? 0 : band.high()) * 1.15);
+        gauge.show(0, high, layers, "in the air for " + ClockTime.minutesSeconds(elapsed));
     }
 
     private void showPicked() {
@@ -197,20 +156,15 @@ final class AirView implements HallSheet {
                                 + CLOCK.format(picked.watch().launchedAt().atZone(zone)));
         land.labelProperty().set(picked == null ? "Landed" : "Landed: stop " + picked.name());
         Lay.show(byWallClock, picked != null && picked.watch().byWallClock());
-        others.getChildren().clear();
-        int number = 1;
-        for (Timed timed : model.watches()) {
-            HBox box = Lay.row(
-                    8,
-                    new org.rafterbook.ui.kit.KeyCap(String.valueOf(number)),
-                    timed.equals(picked) ? Words.accent(timed.name()) : Words.body(timed.name()),
-                    Lay.space(),
-                    Words.figure(""));
-            int index = number++;
-            box.setOnMouseClicked(event -> pick(index));
-            others.getChildren().add(box);
+        Span band = picked == null ? null : model.expectedS(picked);
+        Lay.show(landing, band != null);
+        if (band != null) {
+            expected.setText(
+                    ClockTime.minutesSeconds(band.low()) + " to " + ClockTime.minutesSeconds(band.high()));
         }
-        HallData data = model.data();
+        gaugeAt = -1;
+        side.pick(picked);
+        HallData data = hall.data();
         if (data != null) {
             show(data);
         }
@@ -219,61 +173,9 @@ final class AirView implements HallSheet {
 
     @Override
     public void show(HallData data) {
-        deal(data.evening().heights());
-        noted.getChildren().clear();
         Timed picked = model.pickedProperty().get();
         List<FlightEvent> events = picked == null ? List.of() : data.evening().eventsOf(picked.flightId());
-        for (int i = events.size() - 1; i >= 0; i--) {
-            FlightEvent event = events.get(i);
-            Double at = event.atS();
-            noted.getChildren()
-                    .add(Lay.baseline(
-                            12,
-                            Words.aside(at == null ? "–" : ClockTime.minutesSeconds(at)),
-                            Words.body(Texts.event(event, format))));
-        }
-        if (events.isEmpty()) {
-            noted.getChildren().add(Words.prose("Nothing yet."));
-        }
-    }
-
-    private void deal(List<HeightMark> heights) {
-        if (heights.equals(dealt) && !tiles.getChildren().isEmpty()) {
-            return;
-        }
-        dealt = heights;
-        marks.forEach(keys::forget);
-        marks.clear();
-        for (HeightMark mark : heights) {
-            String letter = letter(mark.name());
-            if (letter != null) {
-                marks.add(keys.onPress(
-                        letter,
-                        "Touched " + mark.name() + ", " + format.text(Quantity.HEIGHT, mark.heightM()),
-                        press -> model.note(press, FlightEventKind.TOUCHED, mark, null)));
-            }
-        }
-        tiles.getChildren().clear();
-        List<Action> all = new ArrayList<>(marks);
-        all.addAll(fixed);
-        for (int i = 0; i < all.size(); i++) {
-            Button tile = Buttons.secondary(all.get(i));
-            tile.getStyleClass().add("tile");
-            tile.setMaxWidth(Double.MAX_VALUE);
-            tile.setMinWidth(0);
-            tiles.add(tile, i % COLUMNS, i / COLUMNS);
-        }
-    }
-
-    /** The first free letter of the mark's name, else any free one; null where all are dealt. */
-    private @Nullable String letter(String markName) {
-        String wanted = markName.toUpperCase(Locale.ROOT) + "T" + MARK_LETTERS;
-        for (int i = 0; i < wanted.length(); i++) {
-            String letter = wanted.substring(i, i + 1);
-            if (letter.compareTo("A") >= 0 && letter.compareTo("Z") <= 0 && keys.find(letter) == null) {
-                return letter;
-            }
-        }
-        return null;
+        tiles.show(data.evening().heights(), events);
+        side.show(events);
     }
 }

@@ -11,6 +11,8 @@ import org.rafterbook.flight.Flight;
 import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.review.Outcome;
 import org.rafterbook.ui.draw.MarkStyle;
+import org.rafterbook.ui.draw.MarkView;
+import org.rafterbook.ui.draw.VersionMark;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.kit.Words;
@@ -23,12 +25,14 @@ final class EveningPane {
 
     private static final String[] HEADS = {"", "version", "torque", "margin", "time", "turns left"};
 
+    /** Rows, the head among them, that are wished to be in sight. */
+    private static final int WISHED = 7;
+
     private final HallModel model;
     private final QuantityFormat format;
     private final GridPane table = new GridPane();
     private final Label hint = Words.prose("");
     private final Sheet.Section section = new Sheet.Section("This evening", "");
-    private final Sheet sheet = new Sheet();
 
     EveningPane(HallModel model, QuantityFormat format) {
         this.model = model;
@@ -40,17 +44,13 @@ final class EveningPane {
             column.setHgrow(i == 1 ? Priority.ALWAYS : Priority.NEVER);
             table.getColumnConstraints().add(column);
         }
-        ScrollPane scroll = new ScrollPane(table);
-        scroll.setFitToWidth(true);
-        scroll.setFocusTraversable(false);
+        ScrollPane scroll = new Rolling();
         section.getChildren().addAll(Lay.grow(scroll), hint);
-        Lay.grow(section);
-        sheet.add(section);
-        sheet.getStyleClass().add("evening");
+        section.setMinHeight(0);
     }
 
     Node node() {
-        return sheet;
+        return section;
     }
 
     void show(Evening evening) {
@@ -99,7 +99,9 @@ final class EveningPane {
                 ? Words.accent("give a model")
                 : Lay.row(
                         4,
-                        new VersionSign().show(line.version(), censored ? MarkStyle.AT_LEAST : MarkStyle.CLEAN),
+                        new MarkView(
+                                VersionMark.dealt(line.version().number() - 1),
+                                censored ? MarkStyle.AT_LEAST : MarkStyle.CLEAN),
                         Words.body(line.model().letter() + line.version().number()));
         Label torque = Words.body(
                 line.wind() == null
@@ -113,9 +115,27 @@ final class EveningPane {
         for (int i = 0; i < cells.length; i++) {
             javafx.scene.layout.HBox cell = new javafx.scene.layout.HBox(cells[i]);
             cell.getStyleClass().add(i < 2 ? "evening-cell" : "evening-number");
-            cell.setOnMouseClicked(event -> model.open(line));
+            cell.setOnMouseClicked(event -> model.landing().open(line));
             table.add(cell, i, row);
         }
         time.setMinWidth(Label.USE_PREF_SIZE);
+    }
+
+    /** Rolls the list, and wishes for no more height than a few flights need. */
+    private final class Rolling extends ScrollPane {
+
+        private Rolling() {
+            super(table);
+            setFitToWidth(true);
+            setFocusTraversable(false);
+            setMinHeight(0);
+        }
+
+        @Override
+        protected double computePrefHeight(double width) {
+            double whole = super.computePrefHeight(width);
+            int rows = table.getRowCount();
+            return rows <= WISHED ? whole : whole * WISHED / rows;
+        }
     }
 }

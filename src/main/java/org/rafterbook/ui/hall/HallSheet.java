@@ -10,4 +10,7 @@ interface HallSheet {
 
     /** Shows what was read last; called again after each reading. */
     void show(HallData data);
+
+    /** Fits the sheet to little width or height. */
+    default void fold(boolean narrow, boolean low) {}
 }

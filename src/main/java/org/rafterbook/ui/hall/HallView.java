@@ -15,6 +15,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
@@ -22,6 +23,7 @@ import javafx.scene.layout.StackPane;
 import org.rafterbook.flight.AirReading;
 import org.rafterbook.ui.action.Keys;
 import org.rafterbook.ui.kit.Figure;
+import org.rafterbook.ui.kit.FittingFrame;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.shell.Place;
 import org.rafterbook.ui.shell.Tools;
@@ -36,6 +38,9 @@ public final class HallView implements Place {
 
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+    private static final double NARROW_EM = 78;
+    private static final double LOW_EM = 56;
+    private static final PseudoClass WIDE = PseudoClass.getPseudoClass("wide");
     private static final int FRAMES_PER_LOOK_AT_THE_CLOCK = 60;
     private static final int FRAMES_PER_SHEET = 20;
 
@@ -45,12 +50,16 @@ public final class HallView implements Place {
     private final Map<HallState, Keys> keys = new EnumMap<>(HallState.class);
     private final Map<HallState, HallSheet> sheets = new EnumMap<>(HallState.class);
     private final Function<HallState, HallSheet> maker;
-    private final EveningPane evening;
+    private final EveningSide evening;
     private final EveningRule rule;
     private final StackPane left = new StackPane();
     private final StackPane right = new StackPane();
     private final HBox page;
+    private final FittingFrame node = new FittingFrame((width, height, em) -> fold(width, height));
     private final ObservableValue<Keys> keysNow;
+    private boolean narrow;
+    private boolean low;
+    private boolean sideInFront;
     private final ReadOnlyStringWrapper subtitle = new ReadOnlyStringWrapper(this, "subtitle", "");
     private final Figure airFigure = new Figure("Air", "not read yet");
     private final Figure now = new Figure("Now", "").strong();
@@ -86,14 +95,17 @@ public final class HallView implements Place {
             case IN_THE_AIR -> new AirView(model, keysOf(state), units, zone);
             case LANDING -> new LandingView(model, keysOf(state), units, zone);
         };
-        evening = new EveningPane(model, format);
+        Keys first = of(HallState.PREPARING);
+        evening = new EveningSide(model, first, format);
         rule = new EveningRule(zone);
+        first.on("Q", "This evening", this::turnSide).at(right);
         keysNow = model.stateProperty().map(this::of);
         left.setMinSize(0, 0);
         left.setAlignment(Pos.TOP_LEFT);
         right.getStyleClass().add("hall-side");
         page = Lay.styled(Lay.row(12, Lay.grow(left), right), "page", "hall");
         page.setFillHeight(true);
+        node.show(page);
         model.stateProperty().subscribe(this::showState);
         model.dataProperty().subscribe(holder -> {
             HallData data = holder.data();
@@ -119,6 +131,7 @@ public final class HallView implements Place {
         if (made == null) {
             made = maker.apply(state);
             sheets.put(state, made);
+            made.fold(narrow, low);
             HallData data = model.data();
             if (data != null) {
                 made.show(data);
@@ -137,6 +150,8 @@ public final class HallView implements Place {
     }
 
     private void showState(HallState state) {
+        sideInFront = false;
+        turn();
         HallSheet shown = sheet(state);
         left.getChildren().setAll(shown.node());
         right.getChildren().setAll(shown instanceof AirView air ? air.side() : evening.node());
@@ -146,9 +161,30 @@ public final class HallView implements Place {
         }
     }
 
+    /** Fits the parts to the room, in em: with little width the side is in front only when asked for. */
+    private void fold(double widthEm, double heightEm) {
+        narrow = widthEm < NARROW_EM;
+        low = heightEm < LOW_EM;
+        sheets.values().forEach(sheet -> sheet.fold(narrow, low));
+        turn();
+    }
+
+    private void turnSide() {
+        sideInFront = !sideInFront;
+        turn();
+    }
+
+    private void turn() {
+        boolean preparing = model.stateProperty().get() == HallState.PREPARING;
+        boolean side = !narrow || sideInFront && preparing;
+        Lay.show(right, side);
+        Lay.show(left, !narrow || !side);
+        right.pseudoClassStateChanged(WIDE, narrow);
+    }
+
     private void show(HallData data) {
         sheets.values().forEach(sheet -> sheet.show(data));
-        evening.show(data.evening());
+        evening.show(data);
         rule.show(data.evening(), model.now());
         subtitle.set(subtitle(data.evening()));
         showClock();
@@ -187,7 +223,7 @@ public final class HallView implements Place {
 
     @Override
     public Node node() {
-        return page;
+        return node;
     }
 
     @Override
@@ -207,7 +243,7 @@ public final class HallView implements Place {
 
     @Override
     public Node rule() {
-        return rule;
+        return rule.node();
     }
 
     @Override

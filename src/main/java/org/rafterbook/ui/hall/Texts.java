@@ -17,6 +17,7 @@ import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.units.Unit;
 import org.rafterbook.units.UserError;
+import org.rafterbook.work.SettingInput;
 import org.rafterbook.work.Evening;
 import org.rafterbook.work.MarginText;
 import org.rafterbook.work.Prepared;
@@ -26,22 +27,12 @@ final class Texts {
 
     private Texts() {}
 
-    /** The unit a setting is shown in, null for words. */
-    static @Nullable Unit unit(SettingDef def) {
-        try {
-            return Unit.find(def.unit(), Quantity.valueOf(def.quantity()).dimension())
-                    .orElse(null);
-        } catch (IllegalArgumentException words) {
-            return null;
-        }
-    }
-
     static String setting(SettingDef def, @Nullable Setting value) {
         if (value == null) {
             return QuantityFormat.UNKNOWN;
         }
         Double number = value.number();
-        Unit unit = unit(def);
+        Unit unit = SettingInput.unit(def);
         return number == null
                 ? Objects.requireNonNullElse(value.word(), QuantityFormat.UNKNOWN)
                 : unit == null ? String.valueOf(number) : QuantityFormat.inUnit(number, unit);
@@ -49,7 +40,7 @@ final class Texts {
 
     static String step(SettingDef def) {
         Double step = def.step();
-        Unit unit = unit(def);
+        Unit unit = SettingInput.unit(def);
         return step == null || unit == null ? "" : "step " + QuantityFormat.inUnit(step, unit);
     }
 

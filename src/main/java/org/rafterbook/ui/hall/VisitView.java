@@ -2,10 +2,9 @@ package org.rafterbook.ui.hall;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
 import org.rafterbook.flight.PressureSource;
 import org.rafterbook.flight.Venue;
 import org.rafterbook.ui.action.Action;
@@ -58,10 +57,6 @@ final class VisitView implements HallSheet {
         temperature.key(keys.on("T", "Temperature", temperature::edit));
         humidity.key(keys.on("H", "Humidity", humidity::edit));
         pressure.key(keys.on("P", "Pressure", pressure::edit));
-        Action addVenue = keys.action("Add this venue", this::addVenue);
-        Action addMark = keys.action("Add: a touch costs time", () -> addMark(true));
-        Action addOther = keys.action("Add: a mark only", () -> addMark(false));
-        Action tonight = keys.action("Hangs there tonight only", this::addLimit);
         keys.hint("T", "temperature");
         keys.hint("H", "humidity");
         keys.hint("V", "venue");
@@ -69,28 +64,27 @@ final class VisitView implements HallSheet {
         keys.hint("Enter", "done");
         venues.onChosen(venue -> {
             model.change(d -> d.visit().at(venue.id()));
-            focusPage();
+            HallForm.leave(sheet);
         });
-        sheet.section(
+        Sheet.Section where = new Sheet.Section(
                 "Where",
                 "",
                 venues,
-                row(newVenue, usable, site, Buttons.secondary(addVenue)),
+                HallForm.row(newVenue, usable, site, button(keys, "Add this venue", this::addVenue)),
                 heights,
-                row(
+                HallForm.row(
                         markName,
                         markHeight,
-                        Buttons.secondary(addMark),
-                        Buttons.secondary(addOther),
-                        Buttons.secondary(tonight)));
-        Lay.grow(sheet.section("Air now", "", row(temperature, humidity, pressure), air));
+                        button(keys, "Add: a touch costs time", () -> addMark(true)),
+                        button(keys, "Add: a mark only", () -> addMark(false)),
+                        button(keys, "Hangs there tonight only", this::addLimit)));
+        Sheet.Section now = new Sheet.Section("Air now", "", HallForm.row(temperature, humidity, pressure), air);
+        sheet.add(HallForm.rolling(new VBox(where, Lay.hairline(), now)));
         sheet.section(Buttons.main(done, Words.body("What was typed is kept with the time of day.")));
     }
 
-    private static HBox row(Node... nodes) {
-        HBox row = Lay.row(12, nodes);
-        row.setAlignment(Pos.BOTTOM_LEFT);
-        return row;
+    private static Node button(Keys keys, String label, Runnable what) {
+        return Buttons.secondary(keys.action(label, what));
     }
 
     @Override
@@ -98,18 +92,12 @@ final class VisitView implements HallSheet {
         return sheet;
     }
 
-    private void focusPage() {
-        if (sheet.getScene() != null) {
-            sheet.getScene().getRoot().requestFocus();
-        }
-    }
-
     private void done() {
-        boolean typed = temperature.value() != null || humidity.value() != null || pressure.value() != null;
-        if (!(temperature.check() && humidity.check() && pressure.check())) {
+        List<Field<TypedValue>> fields = List.of(temperature, humidity, pressure);
+        if (!HallForm.check(fields)) {
             return;
         }
-        if (!typed) {
+        if (fields.stream().allMatch(field -> field.value() == null)) {
             model.stateProperty().set(HallState.PREPARING);
             return;
         }
@@ -119,26 +107,22 @@ final class VisitView implements HallSheet {
         model.change(
                 d -> d.visit().air(t, h, p),
                 kept -> {
-                    List.of(temperature, humidity, pressure).forEach(f -> f.fill(""));
-                    focusPage();
+                    fields.forEach(f -> f.fill(""));
+                    HallForm.leave(sheet);
                     model.stateProperty().set(HallState.PREPARING);
                 },
-                Inputs.refusal(temperature));
+                HallForm.refusal(temperature));
     }
 
     private void addVenue() {
-        if (usable.check() && site.check()) {
+        if (HallForm.check(List.of(usable, site))) {
             String name = newVenue.typed();
             TypedValue under = usable.value();
             TypedValue above = site.value();
             model.change(
                     d -> d.visit().add(name, under, above),
-                    venue -> {
-                        newVenue.fill("");
-                        usable.fill("");
-                        site.fill("");
-                    },
-                    Inputs.refusal(newVenue));
+                    venue -> List.of(newVenue, usable, site).forEach(f -> f.fill("")),
+                    HallForm.refusal(newVenue));
         }
     }
 
@@ -154,7 +138,7 @@ final class VisitView implements HallSheet {
             model.change(
                     d -> d.visit().addMark(venue.id(), name, height, limit),
                     m -> clearMark(),
-                    Inputs.refusal(markName));
+                    HallForm.refusal(markName));
         }
     }
 
@@ -164,13 +148,12 @@ final class VisitView implements HallSheet {
             markHeight.refuse("What hangs there needs its height.");
         } else {
             String name = markName.typed();
-            model.change(d -> d.visit().addLimit(name, height), m -> clearMark(), Inputs.refusal(markName));
+            model.change(d -> d.visit().addLimit(name, height), m -> clearMark(), HallForm.refusal(markName));
         }
     }
 
     private void clearMark() {
-        markName.fill("");
-        markHeight.fill("");
+        List.of(markName, markHeight).forEach(f -> f.fill(""));
     }
 
     @Override

@@ -1,12 +1,12 @@
 package org.rafterbook.ui.hall;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.power.Motor;
 import org.rafterbook.power.MotorLimits;
@@ -69,8 +69,8 @@ final class WindView implements HallSheet {
         off.key(keys.on("B", "Back-off", off::edit));
         maxTorque.key(keys.on("H", "Highest torque", maxTorque::edit));
         launchTorque.key(keys.on("L", "Launch torque", launchTorque::edit));
-        Action letDown = keys.on("D", "Let down", () -> model.endWind(WindEnd.LET_DOWN));
-        Action broke = keys.on("X", "The motor broke", () -> model.endWind(WindEnd.BROKE));
+        Action letDown = keys.on("D", "Let down", () -> model.preparing().endWind(WindEnd.LET_DOWN));
+        Action broke = keys.on("X", "The motor broke", () -> model.preparing().endWind(WindEnd.BROKE));
         Action add = keys.action("Add this motor", this::addMotor);
         keys.hint("T", "turns");
         keys.hint("B", "back-off");
@@ -81,27 +81,20 @@ final class WindView implements HallSheet {
             motorId = motor.id();
             showLimits(motor);
             keep();
-            focusPage();
+            HallForm.leave(sheet);
         });
-        ratio.onKept(v -> keep());
-        turns.onKept(v -> keep());
-        off.onKept(v -> keep());
-        maxTorque.onKept(v -> keep());
-        launchTorque.onKept(v -> keep());
-        sheet.section("Before the first turn", "", cautions());
-        HBox added = Lay.row(12, newMotor, loop, mass, Buttons.secondary(add));
-        added.setAlignment(Pos.TOP_LEFT);
-        sheet.section("Motor", "", Lay.row(12, Lay.grow(motors), ratio), limits, added);
-        HBox numbers = Lay.row(12, turns, off, maxTorque, launchTorque);
-        numbers.setAlignment(Pos.TOP_LEFT);
-        Sheet.Section wind = sheet.section(
+        numbers().forEach(field -> field.onKept(v -> keep()));
+        Sheet.Section before = new Sheet.Section("Before the first turn", "", cautions());
+        Sheet.Section motor = new Sheet.Section(
+                "Motor", "", Lay.row(12, Lay.grow(motors), ratio), limits, HallForm.fields(newMotor, loop, mass, Buttons.secondary(add)));
+        Sheet.Section wind = new Sheet.Section(
                 "This wind",
                 "kept as it is typed",
-                numbers,
+                HallForm.fields(turns, off, maxTorque, launchTorque),
                 total,
                 hint,
                 Lay.row(12, Buttons.secondary(letDown), Buttons.secondary(broke)));
-        Lay.grow(wind);
+        sheet.add(HallForm.rolling(new VBox(before, Lay.hairline(), motor, Lay.hairline(), wind)));
         sheet.section(Buttons.main(done, Words.body("The next flight goes on this wind.")));
     }
 
@@ -123,25 +116,19 @@ final class WindView implements HallSheet {
         return sheet;
     }
 
-    private void focusPage() {
-        if (sheet.getScene() != null) {
-            sheet.getScene().getRoot().requestFocus();
-        }
-    }
-
     private void done() {
-        boolean sound = true;
-        for (Field<TypedValue> field : java.util.List.of(ratio, turns, off, maxTorque, launchTorque)) {
-            sound &= field.refusal().isEmpty();
-        }
-        if (sound) {
-            focusPage();
+        if (HallForm.accepted(numbers())) {
+            HallForm.leave(sheet);
             model.stateProperty().set(HallState.PREPARING);
         }
     }
 
+    private List<Field<TypedValue>> numbers() {
+        return List.of(ratio, turns, off, maxTorque, launchTorque);
+    }
+
     private void addMotor() {
-        if (loop.check() && mass.check()) {
+        if (HallForm.check(List.of(loop, mass))) {
             TypedValue loopTyped = loop.value();
             TypedValue massTyped = mass.value();
             String name = newMotor.typed();
@@ -149,31 +136,27 @@ final class WindView implements HallSheet {
                     d -> d.winding().addMotor(name, loopTyped, massTyped),
                     motor -> {
                         motorId = motor.id();
-                        newMotor.fill("");
-                        loop.fill("");
-                        mass.fill("");
+                        List.of(newMotor, loop, mass).forEach(f -> f.fill(""));
                         showLimits(motor);
                         keep();
-                        focusPage(); // Enter now goes on instead of adding another
+                        HallForm.leave(sheet); // Enter now goes on instead of adding another
                     },
-                    Inputs.refusal(newMotor));
+                    HallForm.refusal(newMotor));
         }
     }
 
     private void keep() {
-        for (Field<TypedValue> field : java.util.List.of(ratio, turns, off, maxTorque, launchTorque)) {
-            if (!field.check()) {
-                return;
-            }
+        if (!HallForm.check(numbers())) {
+            return;
         }
-        Double gear = si(ratio);
+        Double gear = HallForm.si(ratio);
         double by = gear == null ? 1 : gear;
         if (!(by > 0)) {
             ratio.refuse("A winder's gear is a number above zero, such as 15.");
             return;
         }
-        Double wound = si(turns);
-        Double back = si(off);
+        Double wound = HallForm.si(turns);
+        Double back = HallForm.si(off);
         Map<String, String> typed = new HashMap<>();
         put(typed, "turnsWound", turns);
         put(typed, "turnsBackedOff", off);
@@ -183,8 +166,8 @@ final class WindView implements HallSheet {
                 motorId,
                 wound == null ? null : Double.valueOf(wound * by),
                 back == null ? null : Double.valueOf(back * by),
-                si(maxTorque),
-                si(launchTorque),
+                HallForm.si(maxTorque),
+                HallForm.si(launchTorque),
                 gear,
                 typed);
         total.setText(
@@ -192,12 +175,7 @@ final class WindView implements HallSheet {
                         ? ""
                         : QuantityFormat.rounded((wound - (back == null ? 0 : back)) * by, 0)
                                 + " motor turns at launch");
-        model.wind(form, Inputs.refusal(back != null && wound != null && back > wound ? off : turns));
-    }
-
-    private static @Nullable Double si(Field<TypedValue> field) {
-        TypedValue value = field.value();
-        return value == null ? null : Double.valueOf(value.si());
+        model.preparing().wind(form, HallForm.refusal(back != null && wound != null && back > wound ? off : turns));
     }
 
     private static void put(Map<String, String> typed, String what, Field<?> field) {

@@ -8,8 +8,10 @@ import java.time.ZoneOffset;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.rafterbook.logbook.Mode;
 import org.rafterbook.logbook.Subscription;
+import org.rafterbook.ui.review.ReviewView;
 import org.rafterbook.ui.shell.Place;
 import org.rafterbook.ui.shell.PlaceId;
 import org.rafterbook.ui.shell.Shell;
@@ -61,16 +63,20 @@ final class HallBench implements AutoCloseable {
         }
     }
 
-    HallBench(Path file, Tools tools, MarginText margins) {
+    /**
+     * @param margins how margins are told, null for the logbook's own
+     */
+    HallBench(Path file, Tools tools, @Nullable MarginText margins) {
         this.tools = tools;
         book = Book.open(file, Mode.CREATE, clock);
-        desk = new HallDesk(book, margins);
+        desk = margins == null ? book.hall() : new HallDesk(book, margins);
         model = new HallModel(desk, tools.background(), tools.errors(), clock);
         view = new HallView(tools, model, DisplayUnits.METRIC, ZoneOffset.UTC);
         Map<PlaceId, Supplier<? extends Place>> makers = new EnumMap<>(PlaceId.class);
         for (PlaceId id : PlaceId.values()) {
             makers.put(id, () -> view);
         }
+        makers.put(PlaceId.REVIEW, () -> new ReviewView(book.review(), tools));
         shell = new Shell(tools, makers);
         undoing = Undoing.of(tools, book);
     }

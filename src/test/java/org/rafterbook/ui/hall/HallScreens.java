@@ -14,6 +14,7 @@ import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.flight.FlightEventKind;
 import org.rafterbook.power.Motor;
 import org.rafterbook.power.Wind;
+import org.rafterbook.ui.ReviewScreens;
 import org.rafterbook.ui.Screen;
 import org.rafterbook.ui.action.Press;
 import org.rafterbook.ui.shell.Tools;
@@ -40,9 +41,57 @@ public final class HallScreens {
                 screen("hall-in-the-air", true, HallScreens::launch),
                 screen("hall-landing", true, hall -> {
                     launch(hall);
-                    hall.model.stop(press(hall, 641.3));
-                    hall.model.end(LandingEnd.MOTOR_TURNING);
+                    hall.model.air().stop(press(hall, 641.3));
+                    hall.model.landing().end(LandingEnd.MOTOR_TURNING);
+                }),
+                screen("hall-trial", true, hall -> trial(hall, 2)),
+                screen("hall-trial-landing", true, hall -> {
+                    trial(hall, 3);
+                    launch(hall);
+                    hall.model.air().stop(press(hall, 601.3));
+                    hall.model.landing().end(LandingEnd.MOTOR_TURNING);
+                }),
+                screen("hall-trial-judged", true, hall -> trial(hall, 6)),
+                new Screen("hall-demo", HallScreens::demo),
+                new Screen("hall-demo-in-the-air", tools -> {
+                    HallBench hall = demoBench(tools);
+                    launch(hall);
+                    return hall.shell;
                 }));
+    }
+
+    private static Parent demo(Tools tools) {
+        return demoBench(tools).shell;
+    }
+
+    private static HallBench demoBench(Tools tools) {
+        HallBench hall = new HallBench(ReviewScreens.demoCopy(), tools, null);
+        hall.clock.forward(4 * 3600);
+        hall.model.load();
+        HallData data = hall.data();
+        Motor motor = data.motors().get(data.motors().size() - 1);
+        hall.model
+                .preparing()
+                .wind(new WindForm(motor.id(), 1980.0, 110.0, 0.0041, 0.0026, null, Map.of()), failure -> {});
+        return hall;
+    }
+
+    /** A trial of the wing's place of which so many of six flights are flown; the sixth ends it. */
+    private static void trial(HallBench hall, int flown) {
+        HallData data = hall.data();
+        String teasel = Objects.requireNonNull(data.prepared().rigged()).model().id();
+        String wing = data.prepared().rigged().settings().get(0).id();
+        hall.desk.trials().open(teasel, wing, Setting.of(0.149), Setting.of(0.146), 3);
+        hall.model.load();
+        hall.model.trial().setNext();
+        for (int i = 0; i < flown; i++) {
+            hall.model.preparing().start(press(hall, 0));
+            hall.model.air().stop(press(hall, 560 + 11 * i));
+            hall.model.landing().end(LandingEnd.MOTOR_TURNING);
+            hall.model.landing().done();
+            hall.clock.forward(900);
+        }
+        hall.model.load();
     }
 
     private static Screen screen(String name, boolean evening, Consumer<HallBench> after) {
@@ -102,24 +151,24 @@ public final class HallScreens {
                     .winding()
                     .keep(null, new WindForm(motor.id(), 1980.0, 110.0, 0.0041, 0.0024 + 1e-4 * i, null, Map.of()));
             hall.model.load();
-            hall.model.start(press(hall, 0));
+            hall.model.preparing().start(press(hall, 0));
             HeightMark beams = hall.desk.evening().heights().get(1);
             if (i == 2) {
-                hall.model.note(press(hall, 190), FlightEventKind.TOUCHED, beams, null);
+                hall.model.air().note(press(hall, 190), FlightEventKind.TOUCHED, beams, null);
             }
-            hall.model.stop(press(hall, times[i]));
-            hall.model.end(i == 2 ? LandingEnd.TOUCH : LandingEnd.MOTOR_TURNING);
+            hall.model.air().stop(press(hall, times[i]));
+            hall.model.landing().end(i == 2 ? LandingEnd.TOUCH : LandingEnd.MOTOR_TURNING);
             if (i < 3) {
-                hall.model.turnsLeft(typed(Quantity.TURNS, String.valueOf(590 + 20 * i)), failure -> {});
+                hall.model.landing().turnsLeft(typed(Quantity.TURNS, String.valueOf(590 + 20 * i)), failure -> {});
             }
-            hall.model.done();
+            hall.model.landing().done();
             hall.clock.forward(1080);
             if (i == 1) {
                 hall.desk.set(teasel, wing.id(), Setting.of(0.146));
             }
         }
         hall.desk.set(teasel, wing.id(), Setting.of(0.143));
-        hall.model.settingProperty().set(wing.id());
+        hall.model.preparing().settingProperty().set(wing.id());
         hall.desk.winding().keep(null, new WindForm(motor.id(), 1980.0, 110.0, 0.0041, 0.0026, null, Map.of()));
     }
 
@@ -131,14 +180,14 @@ public final class HallScreens {
     }
 
     private static void launch(HallBench hall) {
-        hall.model.start(press(hall, 0));
-        hall.model.note(press(hall, 185), FlightEventKind.TOP_OF_CLIMB, null, null);
-        hall.model.note(
+        hall.model.preparing().start(press(hall, 0));
+        hall.model.air().note(press(hall, 185), FlightEventKind.TOP_OF_CLIMB, null, null);
+        hall.model.air().note(
                 press(hall, 192),
                 FlightEventKind.TOUCHED,
                 hall.desk.evening().heights().get(0),
                 null);
-        hall.model.note(press(hall, 193), FlightEventKind.STALLED, null, null);
-        hall.model.note(press(hall, 196), FlightEventKind.RECOVERED, null, null);
+        hall.model.air().note(press(hall, 193), FlightEventKind.STALLED, null, null);
+        hall.model.air().note(press(hall, 196), FlightEventKind.RECOVERED, null, null);
     }
 }

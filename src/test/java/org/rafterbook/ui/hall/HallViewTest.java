@@ -98,7 +98,7 @@ class HallViewTest {
     @Test
     void anEmptyLogbookNeedsOnlyANameAndATime() {
         assertThat(shows("A new model's name")).isTrue();
-        hall.model.addModel("Teasel", failure -> {
+        hall.model.preparing().addModel("Teasel", failure -> {
             throw new AssertionError(failure);
         });
         hall.shell.requestFocus();
@@ -142,9 +142,9 @@ class HallViewTest {
         hall.model.load();
         Press start = new Press(5_000_000_000L, hall.clock.instant());
 
-        hall.model.start(start);
-        hall.model.note(after(start, 192), FlightEventKind.STALLED, null, null);
-        hall.model.stop(after(start, 641.3));
+        hall.model.preparing().start(start);
+        hall.model.air().note(after(start, 192), FlightEventKind.STALLED, null, null);
+        hall.model.air().stop(after(start, 641.3));
 
         assertThat(only().durationS()).isEqualTo(641.3);
         assertThat(only().clockDoubtS()).isNull();
@@ -157,7 +157,7 @@ class HallViewTest {
     void aFlightFoundInTheAirIsStillTimed() throws Exception {
         hall.desk.addModel("Teasel");
         hall.model.load();
-        hall.model.start(new Press(1, hall.clock.instant()));
+        hall.model.preparing().start(new Press(1, hall.clock.instant()));
         Instant launched = hall.clock.instant();
         stage.close();
         hall.close();
@@ -166,7 +166,7 @@ class HallViewTest {
 
         assertThat(hall.model.stateProperty().get()).isEqualTo(HallState.IN_THE_AIR);
         assertThat(shows("wall clock")).isTrue();
-        hall.model.stop(new Press(3, launched.plusSeconds(100)));
+        hall.model.air().stop(new Press(3, launched.plusSeconds(100)));
 
         assertThat(only().durationS()).isEqualTo(100);
         assertThat(only().durationSource()).isEqualTo(DurationSource.WALL_CLOCK);
@@ -199,8 +199,8 @@ class HallViewTest {
                 .keep(null, new org.rafterbook.work.WindForm(null, 1000.0, 50.0, null, null, null, java.util.Map.of()));
         hall.model.load();
         Press start = new Press(1, hall.clock.instant());
-        hall.model.start(start);
-        hall.model.stop(after(start, 300));
+        hall.model.preparing().start(start);
+        hall.model.air().stop(after(start, 300));
         Fx.layOut(scene);
 
         key(KeyCode.U, "u");
@@ -221,13 +221,13 @@ class HallViewTest {
         hall.desk.addModel("Teasel");
         hall.model.load();
         Press start = new Press(1, hall.clock.instant());
-        hall.model.start(start);
-        hall.model.stop(after(start, 20));
+        hall.model.preparing().start(start);
+        hall.model.air().stop(after(start, 20));
 
         Fx.key(scene, KeyCode.Z, "", true, false);
 
         assertThat(hall.model.stateProperty().get()).isEqualTo(HallState.IN_THE_AIR);
-        hall.model.stop(after(start, 300));
+        hall.model.air().stop(after(start, 300));
         assertThat(only().durationS()).isEqualTo(300);
         assertThat(only().durationSource()).isEqualTo(DurationSource.WATCH);
     }
@@ -237,11 +237,12 @@ class HallViewTest {
         hall.desk.addModel("Teasel");
         hall.model.load();
         Press start = new Press(1, hall.clock.instant());
-        hall.model.start(start);
+        hall.model.preparing().start(start);
         key(KeyCode.W, "w");
-        hall.model.stop(after(start, 527));
+        hall.model.air().stop(after(start, 527));
 
         key(KeyCode.DIGIT1, "1");
+        Fx.layOut(scene);
         assertThat(shows("Did that cost time?")).isTrue();
         key(KeyCode.T, "t");
 

@@ -1,0 +1,47 @@
+package org.rafterbook.ui.hall;
+
+import javafx.scene.Node;
+import javafx.scene.layout.VBox;
+import org.rafterbook.ui.action.Action;
+import org.rafterbook.ui.action.Keys;
+import org.rafterbook.ui.kit.FoldingColumn;
+import org.rafterbook.ui.kit.Lay;
+import org.rafterbook.ui.kit.Sheet;
+import org.rafterbook.units.QuantityFormat;
+
+/** Beside the flight in hand: the evening's flights as a list and as a chart, and the open trial. */
+final class EveningSide {
+
+    private final EveningPane list;
+    private final EveningChart chart;
+    private final TrialPart trial;
+    private final FoldingColumn column = new FoldingColumn();
+    private final Sheet sheet = new Sheet();
+
+    /**
+     * @param preparing keys while a flight is prepared, with which the chart unfolds and the trial goes on
+     */
+    EveningSide(HallModel hall, Keys preparing, QuantityFormat format) {
+        list = new EveningPane(hall, format);
+        chart = new EveningChart(hall);
+        trial = new TrialPart(hall, preparing);
+        VBox charted = new VBox(Lay.hairline(), chart.node());
+        VBox tried = new VBox(Lay.hairline(), trial.node());
+        Action unfold = preparing.on("Y", "Times of the evening", () -> column.unfold(charted));
+        column.addGrowing(list.node()).add(charted, 1, unfold).add(tried);
+        tried.managedProperty().bind(trial.node().visibleProperty());
+        sheet.add(Lay.grow(column));
+        sheet.getStyleClass().add("evening");
+    }
+
+    Node node() {
+        return sheet;
+    }
+
+    void show(HallData data) {
+        list.show(data.evening());
+        chart.show(data);
+        trial.show(data);
+        column.requestLayout();
+    }
+}

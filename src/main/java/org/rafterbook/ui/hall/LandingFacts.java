@@ -1,0 +1,163 @@
+package org.rafterbook.ui.hall;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import javafx.scene.control.Label;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.airframe.Model;
+import org.rafterbook.flight.Flight;
+import org.rafterbook.flight.FlightEventKind;
+import org.rafterbook.flight.TurnsUsed;
+import org.rafterbook.logbook.FlightLine;
+import org.rafterbook.power.Wind;
+import org.rafterbook.ui.action.Keys;
+import org.rafterbook.ui.chart.Gauge;
+import org.rafterbook.ui.chart.GaugeLayers;
+import org.rafterbook.ui.chart.Graduation;
+import org.rafterbook.ui.kit.Buttons;
+import org.rafterbook.ui.kit.ChoiceField;
+import org.rafterbook.ui.kit.Field;
+import org.rafterbook.ui.kit.Lay;
+import org.rafterbook.ui.kit.Sheet;
+import org.rafterbook.ui.kit.Words;
+import org.rafterbook.ui.look.Token;
+import org.rafterbook.units.DisplayUnits;
+import org.rafterbook.units.MachineNumber;
+import org.rafterbook.units.Quantity;
+import org.rafterbook.units.QuantityFormat;
+import org.rafterbook.units.TypedRange;
+import org.rafterbook.units.TypedValue;
+import org.rafterbook.work.HeightMark;
+
+/** What else is worth knowing of a landed flight: turns left, peak height, a note, how it handled; all of it may wait. */
+final class LandingFacts {
+
+    private final QuantityFormat format;
+    private final Field<TypedValue> left;
+    private final Field<TypedRange> peak;
+    private final Field<String> note =
+            Field.words("Note").large().prompt("anything worth remembering");
+    private final Field<String> leaveOut = Field.words("Left out, because").prompt("counts");
+    private final ChoiceField<Model> giveModel = new ChoiceField<>("Model of this flight", Model::name);
+    private final Gauge gauge = new Gauge(Graduation.numbers()).unit("turns");
+    private final Label used = Words.prose("");
+    private final Label handling = Words.prose("");
+    private final Sheet.Section node;
+    private List<HeightMark> heights = List.of();
+    private @Nullable String filled;
+
+    LandingFacts(LandingModel model, Keys keys, DisplayUnits units) {
+        this.format = new QuantityFormat(units);
+        left = Field.quantity("Turns left", Quantity.TURNS, units).large();
+        peak = Field.range("Peak height", Quantity.HEIGHT, units).large();
+        peak.also(range -> range.readBack() + HeightWords.between(heights, range, format));
+        left.key(keys.on("U", "Turns left", left::edit));
+        peak.key(keys.on("H", "Peak height", peak::edit));
+        note.key(keys.on("N", "Note", note::edit));
+        leaveOut.key(keys.on("X", "Leave out", leaveOut::edit));
+        giveModel.key(keys.on("M", "Model of this flight", giveModel::open));
+        left.onKept(turns -> model.turnsLeft(turns, HallForm.refusal(left)));
+        peak.onKept(range -> model.peak(range, HallForm.refusal(peak)));
+        note.onKept(model::notes);
+        leaveOut.onKept(why -> model.leaveOut(why == null || why.isBlank() ? null : why, HallForm.refusal(leaveOut)));
+        node = new Sheet.Section(
+                "Worth knowing",
+                "all of it may wait",
+                HallForm.fields(left, peak, Lay.grow(note)),
+                gauge,
+                used,
+                Lay.row(
+                        8,
+                        Words.small("Handling"),
+                        Buttons.secondary(keys.on("S", "It stalled", () -> model.did(FlightEventKind.STALLED))),
+                        Buttons.secondary(keys.on("R", "Recovered", () -> model.did(FlightEventKind.RECOVERED))),
+                        Buttons.secondary(
+                                keys.on("D", "Did not recover", () -> model.did(FlightEventKind.NOT_RECOVERED))),
+                        handling),
+                Lay.row(12, giveModel, Lay.grow(leaveOut)));
+        giveModel.onChosen(chosen -> {
+            model.giveModel(chosen.id());
+            HallForm.leave(node);
+        });
+    }
+
+    Sheet.Section node() {
+        return node;
+    }
+
+    /** True where no field has refused what was typed in it. */
+    boolean accepted() {
+        return HallForm.accepted(List.of(left, peak, leaveOut));
+    }
+
+    /**
+     * Fills the fields with what is kept. Only another flight's landing empties them all; else what is being typed or was
+     * refused stays, above all while the landing itself is still on its way to disk.
+     */
+    void fill(String flightId, @Nullable FlightLine line, List<HeightMark> marks) {
+        boolean another = !flightId.equals(filled);
+        filled = flightId;
+        heights = marks;
+        Flight flight = line == null ? null : line.flight();
+        Map<String, String> typed = flight == null ? Map.of() : flight.asTyped();
+        Double turns = flight == null ? null : flight.turnsLeft();
+        Double low = flight == null ? null : flight.peakLowM();
+        Double high = flight == null ? null : flight.peakHighM();
+        Double atLaunch = line == null ? null : Texts.atLaunch(line.wind());
+        fill(left, turns == null ? null : typed.getOrDefault("turnsLeft", MachineNumber.text(turns)), another);
+        left.quietly(atLaunch == null ? "" : "of " + Texts.turns(atLaunch) + " at launch");
+        fill(peak, low == null || high == null ? null : typed.getOrDefault("peakM", low + " to " + high), another);
+        peak.quietly(
+                low == null || high != null
+                        ? HeightWords.known(heights, format)
+                        : "at least " + format.text(Quantity.HEIGHT, low));
+        fill(note, flight == null ? null : flight.notes(), another);
+        fill(leaveOut, flight == null ? null : flight.leftOutWhy(), another);
+    }
+
+    private static void fill(Field<?> field, @Nullable String kept, boolean another) {
+        boolean atRest = !field.input().isFocused() && field.refusal().isEmpty();
+        String text = Objects.requireNonNullElse(kept, "");
+        if (another || atRest && !field.typed().equals(text)) {
+            field.fill(text);
+        }
+    }
+
+    void show(HallData data, Flight flight, FlightLine line) {
+        boolean noModel = line.model() == null;
+        Lay.show(giveModel, noModel && !data.models().isEmpty());
+        if (noModel) {
+            giveModel.offer(data.models(), null);
+        }
+        showTurns(flight, line.wind());
+        handling.setText((flight.stalls() == null ? "" : "stalls " + flight.stalls() + "  ")
+                + (flight.recovered() == null
+                        ? ""
+                        : "recovered: " + flight.recovered().word()));
+    }
+
+    private void showTurns(Flight flight, @Nullable Wind wind) {
+        Double wound = wind == null ? null : wind.turnsWound();
+        Double atLaunch = Texts.atLaunch(wind);
+        Double kept = flight.turnsLeft();
+        Double duration = flight.durationS();
+        boolean known = wind != null && wound != null && atLaunch != null && kept != null && duration != null;
+        Lay.show(used, known);
+        Lay.show(gauge, known);
+        if (wind != null && wound != null && atLaunch != null && kept != null && duration != null) {
+            Double off = wind.turnsBackedOff();
+            TurnsUsed turns = new TurnsUsed(wound, off == null ? 0 : off, kept);
+            String words = "used " + Texts.turns(turns.used()) + " turns, " + Texts.turns(turns.meanRpm(duration))
+                    + " a minute; " + QuantityFormat.rounded(turns.shareLeft() * 100, 0) + " % came back";
+            used.setText(words);
+            gauge.show(
+                    0,
+                    atLaunch * 1.1,
+                    List.of(
+                            GaugeLayers.filled(0, kept),
+                            GaugeLayers.at(atLaunch, Texts.turns(atLaunch) + " at launch", Token.INK)),
+                    words);
+        }
+    }
+}

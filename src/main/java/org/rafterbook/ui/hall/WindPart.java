@@ -1,0 +1,109 @@
+package org.rafterbook.ui.hall;
+
+import javafx.scene.control.Label;
+import org.jspecify.annotations.Nullable;
+import org.rafterbook.power.Wind;
+import org.rafterbook.review.Ceiling;
+import org.rafterbook.ui.action.Action;
+import org.rafterbook.ui.kit.Buttons;
+import org.rafterbook.ui.kit.FittingRow;
+import org.rafterbook.ui.kit.Sheet;
+import org.rafterbook.ui.kit.Words;
+import org.rafterbook.units.Quantity;
+import org.rafterbook.units.QuantityFormat;
+import org.rafterbook.work.Outlook;
+import org.rafterbook.work.Prepared;
+import org.rafterbook.work.TouchRisk;
+
+/** Motor and wind of the prepared flight, and what its launch torque risks. */
+final class WindPart {
+
+    private final HallModel model;
+    private final QuantityFormat format;
+    private final Label wind = Words.prose("");
+    private final Label risk = Words.prose("");
+    private final Action relaunch;
+    private final Sheet.Section node;
+
+    WindPart(HallModel model, QuantityFormat format, Action windStep, Action relaunch, Action openLast) {
+        this.model = model;
+        this.format = format;
+        this.relaunch = relaunch;
+        for (Label label : java.util.List.of(wind, risk)) {
+            label.setMinHeight(Label.USE_PREF_SIZE);
+        }
+        FittingRow buttons = new FittingRow();
+        buttons.getStyleClass().add("gap-8");
+        buttons.getChildren()
+                .addAll(Buttons.secondary(windStep), Buttons.secondary(relaunch), Buttons.secondary(openLast));
+        node = new Sheet.Section("Motor and wind", "", wind, risk, buttons);
+        model.preparing().relaunchProperty().subscribe(again -> show());
+        model.outlookProperty().subscribe(outlook -> show());
+    }
+
+    Sheet.Section node() {
+        return node;
+    }
+
+    void show() {
+        HallData data = model.data();
+        if (data == null) {
+            return;
+        }
+        Prepared prepared = data.prepared();
+        relaunch.enabledProperty().set(prepared.again() != null);
+        wind.setText(wind(prepared));
+        risk.setText(risk(prepared));
+        org.rafterbook.ui.kit.Lay.show(risk, !risk.getText().isEmpty());
+    }
+
+    private String wind(Prepared prepared) {
+        if (model.preparing().relaunchProperty().get() && prepared.again() != null) {
+            return "Relaunch on the wind of the last flight, without winding again.";
+        }
+        Wind on = prepared.wind();
+        if (on != null) {
+            String motor = prepared.motor() == null ? "Motor" : prepared.motor().name();
+            return motor + ": " + Texts.turns(Texts.atLaunch(on)) + " turns at launch, "
+                    + format.text(Quantity.TORQUE, on.launchTorqueNm()) + " launch torque";
+        }
+        return "No wind written down."
+                + (prepared.proposed() == null
+                        ? ""
+                        : " " + prepared.proposed().name() + " is of the same size and has rested.")
+                + hint(prepared);
+    }
+
+    private String hint(Prepared prepared) {
+        Wind last = prepared.last() == null ? null : prepared.last().wind();
+        return last == null
+                ? ""
+                : " Last time " + Texts.turns(Texts.atLaunch(last)) + " turns, "
+                        + format.text(Quantity.TORQUE, last.launchTorqueNm()) + ".";
+    }
+
+    /** Such as "2.6 N·mm: 9 in 100 would touch lamps. Up to 2.7 N·mm for your limit of 15 in 100." */
+    private String risk(Prepared prepared) {
+        Outlook outlook = model.outlookProperty().get().orElse(null);
+        TouchRisk touch = outlook == null ? null : outlook.risk();
+        if (outlook == null || touch == null) {
+            return "";
+        }
+        Double chance = outlook.chance();
+        Wind on = prepared.wind();
+        String now = chance == null || on == null
+                ? ""
+                : format.text(Quantity.TORQUE, on.launchTorqueNm()) + ": " + TouchRisk.inHundred(chance)
+                        + " would touch " + touch.limit().name() + ". ";
+        return now + upTo(touch);
+    }
+
+    private String upTo(TouchRisk touch) {
+        Ceiling.@Nullable Advice advice = touch.advice();
+        String limit = TouchRisk.inHundred(touch.chosen());
+        return advice == null
+                ? "Even the lowest torque flown touches more often than " + limit + "."
+                : "Up to " + format.text(Quantity.TORQUE, advice.torqueNm(), 2) + " for your limit of " + limit
+                        + (advice.limitedByFlown() ? ", no more was flown." : ".");
+    }
+}
