@@ -101,7 +101,9 @@ public final class Book implements AutoCloseable {
         return new HallDesk(
                 this,
                 (rigged, motor) -> MarginText.Answer.of(margins.ofVersion(
-                        rigged.version().id(), motor == null ? null : motor.id(), motor == null ? 1 : motor.fraction())));
+                        rigged.version().id(),
+                        motor == null ? null : motor.id(),
+                        motor == null ? 1 : motor.fraction())));
     }
 
     /** Trials of a setting's two values. */

@@ -16,7 +16,9 @@ public interface MarginText {
      * @param full all that is known of it, for the difference to another; null where only the fraction is
      */
     record Answer(
-            @Nullable Double fraction, String missing, @Nullable MarginAnswer full) {
+            @Nullable Double fraction,
+            String missing,
+            @Nullable MarginAnswer full) {
 
         public static Answer of(double fraction) {
             return new Answer(fraction, "", null);

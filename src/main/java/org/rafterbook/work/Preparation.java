@@ -35,8 +35,7 @@ final class Preparation {
      * @param evening flights of today's session
      */
     Prepared of(@Nullable String modelId, List<FlightLine> evening) {
-        int ordinal =
-                evening.stream().mapToInt(l -> l.flight().ordinal()).max().orElse(0) + 1;
+        int ordinal = evening.stream().mapToInt(l -> l.flight().ordinal()).max().orElse(0) + 1;
         Wind wind = onTheMotor();
         Motor motor = wind == null || wind.motorId() == null ? null : reader.find(Motor.class, wind.motorId());
         if (modelId == null) {
@@ -99,16 +98,15 @@ final class Preparation {
         return newest == null
                         || newest.judgedAt() == null
                         || session == null
-                        || !LocalDate.ofInstant(newest.judgedAt(), session.zone()).equals(today)
+                        || !LocalDate.ofInstant(newest.judgedAt(), session.zone())
+                                .equals(today)
                 ? null
                 : newest;
     }
 
     private @Nullable Wind onTheMotor() {
         Wind newest = null;
-        for (Wind wind : session == null
-                ? List.<Wind>of()
-                : reader.where(Wind.class, "sessionId", session.id())) {
+        for (Wind wind : session == null ? List.<Wind>of() : reader.where(Wind.class, "sessionId", session.id())) {
             if (wind.end() == null
                     && reader.where(Flight.class, "windId", wind.id()).isEmpty()) {
                 newest = wind;

@@ -115,11 +115,7 @@ public final class Riggings {
 
     static Rigged rigged(Reader reader, Model model, @Nullable Rigging rigging, Version version) {
         return new Rigged(
-                model,
-                VersionBook.definitions(reader, model.id()),
-                rigging,
-                version,
-                values(reader, version));
+                model, VersionBook.definitions(reader, model.id()), rigging, version, values(reader, version));
     }
 
     /** What a version's settings stand at, keyed by setting id. */

@@ -266,7 +266,9 @@ public final class Trials {
                         && last.rigging() != null
                         && last.flight().id().equals(flightId)
                         && now.trial().id().equals(last.rigging().trialId())
-                        && Riggings.last(reader, modelId).id().equals(last.rigging().id())
+                        && Riggings.last(reader, modelId)
+                                .id()
+                                .equals(last.rigging().id())
                 ? now
                 : null;
     }

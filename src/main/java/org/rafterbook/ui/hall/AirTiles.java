@@ -23,7 +23,11 @@ final class AirTiles {
     private static final String MARK_LETTERS = "BCFIJKMOQUVYZAW";
 
     /** What a tile notes. */
-    private record Noting(Action action, FlightEventKind kind, @Nullable HeightMark mark, @Nullable String text) {
+    private record Noting(
+            Action action,
+            FlightEventKind kind,
+            @Nullable HeightMark mark,
+            @Nullable String text) {
 
         boolean noted(FlightEvent event) {
             return event.kind() == kind
@@ -79,7 +83,8 @@ final class AirTiles {
         Double at = last.atS();
         Double value = last.kind() == FlightEventKind.LAP ? last.value() : null;
         String times = noted.size() == 1 ? "" : noted.size() + " times, last ";
-        return times + (at == null ? "noted" : "at " + ClockTime.minutesSeconds(at))
+        return times
+                + (at == null ? "noted" : "at " + ClockTime.minutesSeconds(at))
                 + (value == null ? "" : ", " + QuantityFormat.rounded(value, 0) + " s");
     }
 

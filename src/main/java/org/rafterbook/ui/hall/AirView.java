@@ -81,12 +81,8 @@ final class AirView implements HallSheet {
     private void layOut() {
         head = sheet.section(Lay.baseline(12, name, Lay.space(), since));
         VBox watches = new VBox(large, smaller);
-        Sheet.Section middle = sheet.section(
-                Lay.row(16, watches, Lay.space(), landing),
-                byWallClock,
-                gauge,
-                noting,
-                tiles.node());
+        Sheet.Section middle =
+                sheet.section(Lay.row(16, watches, Lay.space(), landing), byWallClock, gauge, noting, tiles.node());
         Lay.grow(middle);
         sheet.section(Buttons.main(land, Words.body("A wrong stop is taken back"), Words.body("with Backspace.")));
     }
@@ -159,8 +155,7 @@ final class AirView implements HallSheet {
         Span band = picked == null ? null : model.expectedS(picked);
         Lay.show(landing, band != null);
         if (band != null) {
-            expected.setText(
-                    ClockTime.minutesSeconds(band.low()) + " to " + ClockTime.minutesSeconds(band.high()));
+            expected.setText(ClockTime.minutesSeconds(band.low()) + " to " + ClockTime.minutesSeconds(band.high()));
         }
         gaugeAt = -1;
         side.pick(picked);

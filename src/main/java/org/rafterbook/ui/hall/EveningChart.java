@@ -79,8 +79,7 @@ final class EveningChart {
         double high = seconds.stream().mapToDouble(s -> s).max().orElseThrow();
         double room = Math.max(ROOM * (high - low), 0.03 * high);
         int next = data.prepared().ordinal();
-        List<Layer> above =
-                expected == null ? List.of() : List.of(frame -> expected(frame, next, expected));
+        List<Layer> above = expected == null ? List.of() : List.of(frame -> expected(frame, next, expected));
         chart.show(new Chart.Content<>(
                 new Axis("", "", 0.4, next + 0.7, Graduation.every(1, 1, v -> String.valueOf(Math.round(v)))),
                 Axis.minutes(Math.max(0, low - room), high + room),
@@ -100,7 +99,8 @@ final class EveningChart {
                         flight.id(),
                         flight.ordinal(),
                         outcome.countsS(),
-                        VersionMark.dealt(line.version() == null ? 0 : line.version().number() - 1),
+                        VersionMark.dealt(
+                                line.version() == null ? 0 : line.version().number() - 1),
                         outcome.kind() == Outcome.Kind.AT_LEAST,
                         flight.partialFraction() < 1,
                         outcome.kind() == Outcome.Kind.LEFT_OUT,
@@ -120,13 +120,7 @@ final class EveningChart {
         pen.stroke(Token.ACCENT, 2).line(x, low, x, high);
         pen.line(x - cap, low, x + cap, low).line(x - cap, high, x + cap, high);
         pen.mark(MarkShape.DIAMOND, Token.ACCENT, MarkStyle.OPEN, x, frame.py(expected.durationS()), 9);
-        Layers.words(
-                        ordinal - 0.25,
-                        expected.durationS(),
-                        "expected",
-                        TextRole.SMALL,
-                        Token.ACCENT,
-                        HPos.RIGHT)
+        Layers.words(ordinal - 0.25, expected.durationS(), "expected", TextRole.SMALL, Token.ACCENT, HPos.RIGHT)
                 .paint(frame);
     }
 }

@@ -55,8 +55,7 @@ final class EveningRule {
         double end = duration != null
                 ? launched.getEpochSecond() + duration
                 : line.flight().ending() == null ? now.getEpochSecond() : launched.getEpochSecond();
-        boolean atLeast =
-                duration != null && evening.outcome(line.flight()).kind() == Outcome.Kind.AT_LEAST;
+        boolean atLeast = duration != null && evening.outcome(line.flight()).kind() == Outcome.Kind.AT_LEAST;
         return RuleLayers.flight(
                 launched.getEpochSecond(),
                 Math.max(end, launched.getEpochSecond()),

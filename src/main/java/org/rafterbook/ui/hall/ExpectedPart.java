@@ -69,7 +69,9 @@ final class ExpectedPart {
                         ? ""
                         : expected != null
                                 ? String.join(" ", expected.sentences(format))
-                                : ((Answer.CannotTell<ExpectedFlight>) outlook.get().flight()).sentence());
+                                : ((Answer.CannotTell<ExpectedFlight>)
+                                                outlook.get().flight())
+                                        .sentence());
         node.aside(
                 expected == null
                         ? ""
@@ -77,7 +79,10 @@ final class ExpectedPart {
         if (expected != null && peak != null && data != null) {
             chart.says(String.join(" ", expected.sentences(format)));
             chart.show(content(
-                    expected, peak, outlook.map(Outlook::topShare).orElse(null), data.evening().heights()));
+                    expected,
+                    peak,
+                    outlook.map(Outlook::topShare).orElse(null),
+                    data.evening().heights()));
         }
     }
 

@@ -39,8 +39,8 @@ final class LandingEnds {
         this.format = format;
         List<Tile> tiles = new ArrayList<>();
         for (LandingEnd end : LandingEnd.values()) {
-            Tile tile = new Tile(
-                    keys.on(String.valueOf(end.ordinal() + 1), end.says(), () -> model.end(end)), end.means());
+            Tile tile =
+                    new Tile(keys.on(String.valueOf(end.ordinal() + 1), end.says(), () -> model.end(end)), end.means());
             ends.put(end, tile);
             tiles.add(tile);
         }

@@ -36,8 +36,7 @@ final class LandingFacts {
     private final QuantityFormat format;
     private final Field<TypedValue> left;
     private final Field<TypedRange> peak;
-    private final Field<String> note =
-            Field.words("Note").large().prompt("anything worth remembering");
+    private final Field<String> note = Field.words("Note").large().prompt("anything worth remembering");
     private final Field<String> leaveOut = Field.words("Left out, because").prompt("counts");
     private final ChoiceField<Model> giveModel = new ChoiceField<>("Model of this flight", Model::name);
     private final Gauge gauge = new Gauge(Graduation.numbers()).unit("turns");

@@ -69,7 +69,10 @@ final class MarginPart {
         margin.setText(Texts.margin(now, 1) + " %");
         boolean changed = prepared.before() != null
                 && prepared.rigged() != null
-                && !prepared.before().version().id().equals(prepared.rigged().version().id());
+                && !prepared.before()
+                        .version()
+                        .id()
+                        .equals(prepared.rigged().version().id());
         MarginText.Answer before = changed ? prepared.marginBefore() : null;
         boolean byGood = prepared.good() != null && prepared.marginGood() != null;
         MarginDifference apart = now.differenceFrom(byGood ? prepared.marginGood() : before);

@@ -17,10 +17,10 @@ import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.units.Unit;
 import org.rafterbook.units.UserError;
-import org.rafterbook.work.SettingInput;
 import org.rafterbook.work.Evening;
 import org.rafterbook.work.MarginText;
 import org.rafterbook.work.Prepared;
+import org.rafterbook.work.SettingInput;
 
 /** How the Hall words what it shows. */
 final class Texts {

@@ -144,7 +144,8 @@ final class TrialPart {
                                 VersionMark.dealt(version.number() - 1),
                                 slot.isFlown() ? MarkStyle.CLEAN : MarkStyle.OPEN));
             }
-            Label name = i == at ? Words.accent(name(now, slot.side(), flown)) : Words.body(name(now, slot.side(), flown));
+            Label name =
+                    i == at ? Words.accent(name(now, slot.side(), flown)) : Words.body(name(now, slot.side(), flown));
             name.setMinWidth(Region.USE_PREF_SIZE);
             box.getChildren().add(name);
             box.getChildren().add(Lay.styled(new Label(slot.isFlown() ? "✓" : ""), "good-tick"));

@@ -48,10 +48,8 @@ final class TrimPart {
         Lay.show(value, false);
         node = new VBox(
                 new Sheet.Section("Trim", "letter, then ← or →"),
-                HallForm.rolling(new VBox(
-                        rows,
-                        Lay.styled(new VBox(none), "pad-12"),
-                        Lay.styled(new VBox(value), "pad-12"))));
+                HallForm.rolling(
+                        new VBox(rows, Lay.styled(new VBox(none), "pad-12"), Lay.styled(new VBox(value), "pad-12"))));
         node.setMinHeight(0);
         model.settingProperty().subscribe(this::pick);
     }

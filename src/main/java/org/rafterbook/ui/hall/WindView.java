@@ -86,7 +86,11 @@ final class WindView implements HallSheet {
         numbers().forEach(field -> field.onKept(v -> keep()));
         Sheet.Section before = new Sheet.Section("Before the first turn", "", cautions());
         Sheet.Section motor = new Sheet.Section(
-                "Motor", "", Lay.row(12, Lay.grow(motors), ratio), limits, HallForm.fields(newMotor, loop, mass, Buttons.secondary(add)));
+                "Motor",
+                "",
+                Lay.row(12, Lay.grow(motors), ratio),
+                limits,
+                HallForm.fields(newMotor, loop, mass, Buttons.secondary(add)));
         Sheet.Section wind = new Sheet.Section(
                 "This wind",
                 "kept as it is typed",

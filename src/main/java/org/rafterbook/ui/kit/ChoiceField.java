@@ -114,6 +114,9 @@ public final class ChoiceField<T> extends VBox {
 
     /** Offers these, one of them chosen (null for none yet). */
     public ChoiceField<T> offer(List<? extends T> choices, @Nullable T chosen) {
+        if (box.isShowing() && box.getItems().equals(choices)) {
+            return this; // the user is choosing among just these
+        }
         filling = true;
         box.setItems(FXCollections.observableArrayList(choices));
         box.getSelectionModel().select(chosen);

@@ -182,11 +182,13 @@ public final class HallScreens {
     private static void launch(HallBench hall) {
         hall.model.preparing().start(press(hall, 0));
         hall.model.air().note(press(hall, 185), FlightEventKind.TOP_OF_CLIMB, null, null);
-        hall.model.air().note(
-                press(hall, 192),
-                FlightEventKind.TOUCHED,
-                hall.desk.evening().heights().get(0),
-                null);
+        hall.model
+                .air()
+                .note(
+                        press(hall, 192),
+                        FlightEventKind.TOUCHED,
+                        hall.desk.evening().heights().get(0),
+                        null);
         hall.model.air().note(press(hall, 193), FlightEventKind.STALLED, null, null);
         hall.model.air().note(press(hall, 196), FlightEventKind.RECOVERED, null, null);
     }

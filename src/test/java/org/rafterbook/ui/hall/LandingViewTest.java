@@ -88,7 +88,9 @@ class LandingViewTest {
     private void landAfter(double seconds) {
         Press start = new Press(1, hall.clock.instant());
         hall.model.preparing().start(start);
-        hall.model.air().stop(new Press(1 + Math.round(seconds * 1e9), start.at().plusMillis(Math.round(seconds * 1000))));
+        hall.model
+                .air()
+                .stop(new Press(1 + Math.round(seconds * 1e9), start.at().plusMillis(Math.round(seconds * 1000))));
         Fx.layOut(scene);
     }
 

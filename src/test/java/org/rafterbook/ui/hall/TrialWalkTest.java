@@ -41,9 +41,7 @@ class TrialWalkTest {
         tools = Fx.tools();
         hall = new HallBench(folder.resolve("a.rafterbook"), tools, (r, m) -> MarginText.NO_GEOMETRY);
         String model = hall.desk.addModel("Teasel").id();
-        SettingDef wing = hall.book
-                .riggings()
-                .addSetting(model, "Wing position", "LENGTH", "mm", 0.001, 0.0005, null);
+        SettingDef wing = hall.book.riggings().addSetting(model, "Wing position", "LENGTH", "mm", 0.001, 0.0005, null);
         hall.desk.set(model, wing.id(), Setting.of(0.149));
         hall.model.load();
         fly(500, 512);
@@ -100,7 +98,9 @@ class TrialWalkTest {
     @Test
     void anOpenQuestionIsTriedAndAnswered() {
         press(KeyCode.F4, "");
-        assertThat(words()).contains("Trial: Wing position 149 or 146 mm.").contains("would bring the interval to about");
+        assertThat(words())
+                .contains("Trial: Wing position 149 or 146 mm.")
+                .contains("would bring the interval to about");
         press(KeyCode.T, "t");
         assertThat(words()).contains("Trial: Wing position at 149 or 146 mm, 0 of 6 flown");
         press(KeyCode.N, "n");
@@ -112,7 +112,9 @@ class TrialWalkTest {
         for (int flight = 1; flight <= 6; flight++) {
             boolean first = Objects.requireNonNull(hall.model.trial().now()).nextSide()
                     == org.rafterbook.review.TrialPlan.Side.A;
-            assertThat(hall.model.trial().now().set()).as("set for flight %d", flight).isTrue();
+            assertThat(hall.model.trial().now().set())
+                    .as("set for flight %d", flight)
+                    .isTrue();
             flyTyped((first ? 500 : 560) + flight);
             if (flight < 6) {
                 assertThat(words()).contains(flight + " of 6 flown").doesNotContain("these flights alone");
@@ -138,7 +140,11 @@ class TrialWalkTest {
         flyTyped(505);
         press(KeyCode.Z, "z");
         for (char letter : "hall closed".toCharArray()) {
-            press(letter == ' ' ? KeyCode.SPACE : KeyCode.getKeyCode(String.valueOf(letter).toUpperCase()), String.valueOf(letter));
+            press(
+                    letter == ' '
+                            ? KeyCode.SPACE
+                            : KeyCode.getKeyCode(String.valueOf(letter).toUpperCase()),
+                    String.valueOf(letter));
         }
         press(KeyCode.ENTER, "");
         assertThat(hall.model.trial().now()).isNull();
