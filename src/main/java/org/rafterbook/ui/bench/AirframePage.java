@@ -61,10 +61,10 @@ final class AirframePage implements BenchPage {
         zero = row("Z", "Known margin", () -> new ZeroForm(context));
         formula = row("F", "Own formula", () -> new FormulaForm(context));
         circle = row("C", "Circle flown", () -> new CircleForm(context));
-        Action read = keys.on("O", "Read a sheet", files::read);
-        Action write = keys.on("U", "Write a sheet", files::write);
-        Action always = keys.on("V", "It was always so", () -> open(new AlwaysSoPage(context)));
-        Action thatTime = keys.on("D", "It was different that time", () -> open(new FlightsPage(context)));
+        SettingRow always = row("V", "It was always so", () -> new AlwaysSoPage(context));
+        SettingRow thatTime = row("D", "It was different that time", () -> new FlightsPage(context));
+        SettingRow read = line(keys.on("O", "Read a sheet from a file", files::read));
+        SettingRow write = line(keys.on("U", "Write a sheet to a file", files::write));
         Action back = keys.on("Esc", "Back to the settings", context.back());
         keys.hint("1 … 9", "a surface");
         keys.hint("Esc", "back");
@@ -82,16 +82,17 @@ final class AirframePage implements BenchPage {
                 zero,
                 formula,
                 circle,
+                new Sheet.Section("Put right what was recorded", ""),
+                always,
+                thatTime,
+                new Sheet.Section("Airframe sheet", ""),
+                read,
+                write,
                 Lay.hairline());
         sheet.getStyleClass().add("bench-right");
         sheet.section("Airframe and measurements", "");
         sheet.add(Lay.rolling(rows));
-        sheet.section(
-                Words.small("Put right what was recorded"),
-                Buttons.secondary(always),
-                Buttons.secondary(thatTime),
-                Lay.row(8, Buttons.secondary(read), Buttons.secondary(write)),
-                Buttons.secondary(back));
+        sheet.section(Buttons.secondary(back));
         model.bench().subscribe(bench -> {
             if (bench != null) {
                 loaded(bench);

@@ -21,7 +21,6 @@ final class BenchCommands {
     private final AirframePane drawing;
     private final Keys keys;
     private final Action keep;
-    private final Action sketch;
     private final Action compare;
     private final Action compareSketches;
     private final Action airframe;
@@ -51,7 +50,7 @@ final class BenchCommands {
         choose = keys.on("M", "Model", this::choose);
         newModel = keys.on("N", "New model", () -> context.open().accept(new NewModelForm(context)));
         airframe = keys.on("A", "Airframe and measurements", () -> openAirframe(files));
-        sketch = keys.on("K", "Keep as a sketch", model::sketch);
+        keys.on("K", "Keep as a sketch", model::sketch);
         compare = keys.on("C", "Compare", this::compare);
         compareSketches =
                 keys.on("X", "Compare at equal margin", () -> context.open().accept(new SketchTable(context)));
@@ -68,7 +67,6 @@ final class BenchCommands {
         keys.on("-", "Further off", () -> drawing.zoom(0.8));
         Action more = keys.on("H", "More ways", () -> context.open().accept(new PlacementPage(context)));
         settings = new SettingsPage(context, keys, more);
-        flights.enabledProperty().set(true);
     }
 
     SettingsPage settingsPage() {
@@ -96,18 +94,11 @@ final class BenchCommands {
     /** Words and keys follow what is looked at. */
     void follow(BenchDesk.Bench bench) {
         Rigged shown = BenchModel.shown(bench);
-        boolean isSketch = shown.version().sketch();
-        keep.labelProperty()
-                .set(
-                        isSketch
-                                ? "Take " + shown.name() + " to the Hall"
-                                : bench.showsNow() ? "Change the trim" : "Set back to " + shown.name());
+        keep.labelProperty().set(keeping(bench, shown));
         mark.labelProperty().set(shown.version().markedGood() ? "Take the mark away" : "Mark as well-behaved");
-        drop.enabledProperty().set(isSketch);
-        compareSketches.enabledProperty().set(true);
+        drop.enabledProperty().set(shown.version().sketch());
         compare.labelProperty().set(model.beside().get() == null ? "Compare with " + other(bench) : "Compare no more");
         compare.enabledProperty().set(otherId(bench) != null || model.beside().get() != null);
-        sketch.enabledProperty().set(true);
         String letters = shown.settings().stream()
                 .map(SettingDef::keyLetter)
                 .filter(l -> l != null && !l.isEmpty())
@@ -121,6 +112,13 @@ final class BenchCommands {
                         new KeyHint("E", "type it"),
                         new KeyHint("+ −", "zoom"),
                         new KeyHint("D", "dimensions"));
+    }
+
+    private String keeping(BenchDesk.Bench bench, Rigged shown) {
+        if (shown.version().sketch()) {
+            return "Take " + shown.name() + " to the Hall";
+        }
+        return model.anyChanged() || bench.showsNow() ? "Change the trim" : "Set back to " + shown.name();
     }
 
     private void keep() {

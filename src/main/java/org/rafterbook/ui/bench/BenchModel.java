@@ -214,9 +214,10 @@ final class BenchModel {
         }
         Map<String, Setting> values = turned.values();
         String from = shown(now).version().id();
+        String name = shown(now).name();
         String why = turned.any()
                 ? turned.words(shown(now))
-                : "back to " + shown(now).name();
+                : shown(now).version().sketch() ? name + " taken to the Hall" : "back to " + name;
         enter(progress -> book.riggings().from(from, values, why, null), rigged -> lookAt(null));
     }
 

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.geometry.HPos;
-import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
@@ -38,7 +37,7 @@ final class MeansBlock {
         remark.setWrapText(true);
     }
 
-    Node node() {
+    Sheet.Section node() {
         return section;
     }
 

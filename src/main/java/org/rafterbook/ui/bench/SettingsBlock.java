@@ -41,7 +41,7 @@ final class SettingsBlock {
         Lay.show(typing, false);
     }
 
-    Node node() {
+    VBox node() {
         return rows;
     }
 

@@ -47,6 +47,8 @@ final class SettingsPage implements BenchPage {
                 .addGrowing(rolling)
                 .add(whereBlock, 1, ask)
                 .add(new VBox(Lay.hairline(), frozenRow));
+        settings.node().heightProperty().subscribe(height -> wish());
+        means.node().heightProperty().subscribe(height -> wish());
         model.bench().subscribe(now -> show());
         model.preview().subscribe(now -> show());
         model.beside().subscribe(now -> show());
@@ -67,6 +69,11 @@ final class SettingsPage implements BenchPage {
     @Override
     public void opened(BenchDesk.Bench bench) {
         show();
+    }
+
+    /** Room for the settings and about half of what they mean, before anything else folds. */
+    private void wish() {
+        rolling.setPrefHeight(settings.node().getHeight() + means.node().getHeight() * 0.55);
     }
 
     private void ask() {
@@ -98,9 +105,6 @@ final class SettingsPage implements BenchPage {
         means.show(now, beside, bench.in(), turned ? null : bench.facts().ownFormulaM());
         where.show(bench, now);
         frozen(bench);
-        // room for the settings and about half of what they mean, before anything else folds
-        double meaning = means.node().prefHeight(-1);
-        rolling.setPrefHeight(settings.node().prefHeight(-1) + meaning * 0.55);
     }
 
     private void frozen(BenchDesk.Bench bench) {

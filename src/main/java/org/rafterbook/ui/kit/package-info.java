@@ -10,6 +10,9 @@
  *       org.rafterbook.ui.kit.KeyCap}: things with a key
  *   <li>{@link org.rafterbook.ui.kit.Field}, {@link org.rafterbook.ui.kit.ChoiceField}, {@link
  *       org.rafterbook.ui.kit.Segments}: what is typed or chosen
+ *   <li>{@link org.rafterbook.ui.kit.FormSheet}: a form beside what it is about; {@link org.rafterbook.ui.kit.Amount} is
+ *       filled with what stands and gives back exactly that until somebody types, {@link
+ *       org.rafterbook.ui.kit.SettingWords} words and reads settings
  *   <li>{@link org.rafterbook.ui.kit.Table}: the one table
  *   <li>{@link org.rafterbook.ui.kit.EmptyBox}, {@link org.rafterbook.ui.kit.ToDo}, {@link
  *       org.rafterbook.ui.kit.CautionBox}, {@link org.rafterbook.ui.kit.Notice}: what is missing, dangerous or done
