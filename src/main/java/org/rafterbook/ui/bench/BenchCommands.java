@@ -30,6 +30,7 @@ final class BenchCommands {
     private final Action mark;
     private final Action drop;
     private final SettingsPage settings;
+    private final List<Action> ofAModel;
     private @Nullable AirframePage airframePage;
     private @Nullable StripPane strip;
 
@@ -54,8 +55,7 @@ final class BenchCommands {
         compare = keys.on("C", "Compare", this::compare);
         compareSketches =
                 keys.on("X", "Compare at equal margin", () -> context.open().accept(new SketchTable(context)));
-        Action flights =
-                keys.on("F", "Flights of this version", () -> context.open().accept(new FlightsPage(context)));
+        keys.on("F", "Flights of this version", () -> context.open().accept(new FlightsPage(context)));
         mark = keys.on("V", "Mark as well-behaved", model::mark);
         readSheet = keys.on("O", "Read an airframe sheet", files::read);
         drop = keys.on("Del", "Take the sketch away", this::drop);
@@ -67,6 +67,16 @@ final class BenchCommands {
         keys.on("-", "Further off", () -> drawing.zoom(0.8));
         Action more = keys.on("H", "More ways", () -> context.open().accept(new PlacementPage(context)));
         settings = new SettingsPage(context, keys, more);
+        ofAModel = keys.actions().stream()
+                .filter(a -> a != newModel && a != readSheet)
+                .toList();
+        nothing();
+    }
+
+    /** Without a model there is nothing to turn, measure or compare. */
+    void nothing() {
+        ofAModel.forEach(a -> a.enabledProperty().set(false));
+        keys.line().setAll(new KeyHint("N", "new model"), new KeyHint("O", "read a sheet"));
     }
 
     SettingsPage settingsPage() {
@@ -94,6 +104,7 @@ final class BenchCommands {
     /** Words and keys follow what is looked at. */
     void follow(BenchDesk.Bench bench) {
         Rigged shown = BenchModel.shown(bench);
+        ofAModel.forEach(a -> a.enabledProperty().set(true));
         keep.labelProperty().set(keeping(bench, shown));
         mark.labelProperty().set(shown.version().markedGood() ? "Take the mark away" : "Mark as well-behaved");
         drop.enabledProperty().set(shown.version().sketch());

@@ -57,6 +57,7 @@ public final class BenchPlace implements Place {
     private void loaded(BenchDesk.@Nullable Bench now) {
         if (now == null) {
             head.clear();
+            commands.nothing();
             drawing.show(AirframeDrawing.Subject.NOTHING);
         } else {
             strip.show(now);

@@ -91,6 +91,10 @@ class BenchPlaceTest {
     void anEmptyBenchSaysWhatToDoFirst() {
         assertThat(window.sees("No model yet.")).isTrue();
         assertThat(window.sees("New model")).isTrue();
+        window.press(KeyCode.X, KeyCode.A, KeyCode.F, KeyCode.H);
+        assertThat(window.sees("No model yet.")).isTrue();
+        assertThat(window.sees("Designs side by side")).isFalse();
+        assertThat(window.sees("Airframe and measurements")).isFalse();
     }
 
     @Test
