@@ -159,7 +159,9 @@ final class AirframeDrawing extends Drawing {
         }
         Surface found = null;
         for (Surface s : airframe.surfaces()) {
-            if (s.role() != Role.FIN && covers(s, laid, px, py)) {
+            // of two that lie over each other the upper one is seen
+            boolean seen = s.role() != Role.FIN && covers(s, laid, px, py);
+            if (seen && (found == null || s.riseM() >= found.riseM())) {
                 found = s;
             }
         }

@@ -136,7 +136,8 @@ final class RigStrip {
         return wrapped(changes.isEmpty() ? reason : changes);
     }
 
-    private static String to(TrimChange change) {
+    /** What a setting was changed to. */
+    static String to(TrimChange change) {
         return change.setting().label() + " " + SettingWords.value(change.setting(), change.to());
     }
 

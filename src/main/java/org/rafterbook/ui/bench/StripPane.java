@@ -14,7 +14,6 @@ import org.rafterbook.ui.kit.Buttons;
 import org.rafterbook.ui.kit.ChoiceField;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.ProgressRule;
-import org.rafterbook.ui.kit.SettingWords;
 import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.kit.Words;
 import org.rafterbook.work.BenchDesk;
@@ -101,7 +100,7 @@ final class StripPane {
     }
 
     private Node row(BenchDesk.Sketch sketch, boolean here) {
-        String changes = sketch.changes().stream().map(SettingWords::change).collect(Collectors.joining(", "));
+        String changes = sketch.changes().stream().map(RigStrip::to).collect(Collectors.joining(", "));
         Label words = Words.small(changes.isEmpty() ? "other geometry" : changes);
         words.setMinWidth(0);
         var head = RigStrip.head(sketch.rigged(), 0);
