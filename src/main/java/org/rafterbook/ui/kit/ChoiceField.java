@@ -33,6 +33,10 @@ public final class ChoiceField<T> extends VBox {
     private boolean filling;
     private boolean decided;
 
+    /** What was offered while the list was open. */
+    private @Nullable Runnable waiting;
+
+
     public ChoiceField(String label, Function<? super T, String> name) {
         Label over = Words.small(label);
         over.setLabelFor(box);
@@ -104,6 +108,11 @@ public final class ChoiceField<T> extends VBox {
             box.getSelectionModel().select(before);
             filling = false;
         }
+        Runnable late = waiting;
+        waiting = null;
+        if (!open && late != null) {
+            late.run();
+        }
     }
 
     private void take(@Nullable T choice) {
@@ -114,14 +123,19 @@ public final class ChoiceField<T> extends VBox {
 
     /** Offers these, one of them chosen (null for none yet). */
     public ChoiceField<T> offer(List<? extends T> choices, @Nullable T chosen) {
-        if (box.isShowing() && box.getItems().equals(choices)) {
-            return this; // the user is choosing among just these
+        if (box.isShowing()) {
+            waiting = () -> fill(choices, chosen); // the user is choosing
+        } else {
+            fill(choices, chosen);
         }
+        return this;
+    }
+
+    private void fill(List<? extends T> choices, @Nullable T chosen) {
         filling = true;
         box.setItems(FXCollections.observableArrayList(choices));
         box.getSelectionModel().select(chosen);
         filling = false;
-        return this;
     }
 
     /** Called with what the user chooses. */

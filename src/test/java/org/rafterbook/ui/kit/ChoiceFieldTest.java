@@ -77,13 +77,14 @@ class ChoiceFieldTest {
     }
 
     @Test
-    void theSameOfferAgainLeavesTheOpenListAlone() {
+    void anOfferMadeWhileTheListIsOpenWaitsUntilItIsClosed() {
         robot.type(KeyCode.DOWN, KeyCode.DOWN);
         waitFor(() -> "Quire".equals(shown()));
-        Fx.run(() -> field.offer(List.of("Marram", "Quire", "Teasel"), null));
+        Fx.run(() -> field.offer(List.of("Marram", "Quire", "Teasel", "Sedge"), null));
         robot.type(KeyCode.ENTER);
         waitFor(() -> !field.box().isShowing());
         assertThat(chosen).containsExactly("Quire");
+        assertThat(Fx.on(() -> List.copyOf(field.box().getItems()))).contains("Sedge");
     }
 
     @Test
