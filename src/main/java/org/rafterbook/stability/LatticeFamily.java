@@ -38,10 +38,15 @@ final class LatticeFamily {
         SpanGrid grid = SpanGrid.of(lines, settings);
         List<PanelLine> laid =
                 lines.stream().map(line -> new PanelLine(line, grid)).toList();
-        double[] weights = !settings.extrapolated() ? ALONE : grid.sweepBend() > BENT ? LINEAR_AND_SQUARE : SQUARE;
-        int least = settings.extrapolated() ? ChordwiseCount.of(lines, settings.chordwise()) : settings.chordwise();
+        double[] weights = ALONE;
+        int least = settings.chordwise();
+        if (settings.extrapolated()) {
+            weights = grid.sweepBend() > BENT ? LINEAR_AND_SQUARE : SQUARE;
+            least = ChordwiseCount.of(lines, settings.chordwise(), weights.length);
+        }
+        int count = least;
         List<Lattice> lattices = IntStream.rangeClosed(1, weights.length)
-                .mapToObj(times -> new Lattice(laid, grid, times * least, mirrored, surfaces.size()))
+                .mapToObj(times -> new Lattice(laid, grid, times * count, mirrored, surfaces.size()))
                 .toList();
         return new LatticeFamily(lattices, weights);
     }
