@@ -3,7 +3,7 @@ package org.rafterbook.stability;
 import java.util.List;
 import org.rafterbook.airframe.HalfLine;
 
-/** How many panels along the chord an arrangement needs: more for small gaps and very low aspect ratios. */
+/** How many panels along the chord an arrangement needs: more for small gaps, very low aspect ratios and sharply bent edges. */
 final class ChordwiseCount {
 
     private static final int MOST = 6;
@@ -15,6 +15,9 @@ final class ChordwiseCount {
     /** Panels of the finest lattice times aspect ratio. */
     private static final double TIMES_ASPECT_RATIO = 8;
 
+    /** Change of slope from which a bend asks for one more. */
+    private static final double STRONG = 2.5;
+
     private ChordwiseCount() {}
 
     /**
@@ -22,9 +25,10 @@ final class ChordwiseCount {
      *
      * @param least the count for models that need no more
      * @param lattices how many are solved, the finest with so many times the count
+     * @param sweepBend the strongest change of slope of the surfaces' edges
      */
-    static int of(List<SpanLine> lines, int least, int lattices) {
-        double need = 0;
+    static int of(List<SpanLine> lines, int least, int lattices, double sweepBend) {
+        double need = sweepBend > STRONG ? least + 1 : least;
         for (SpanLine line : lines) {
             double chord = 0;
             for (int i = 0; i < PLACES; i++) {
@@ -37,7 +41,7 @@ final class ChordwiseCount {
                 }
             }
         }
-        return Math.max(least, Math.min(MOST, (int) Math.ceil(need - 1e-9)));
+        return Math.min(Math.max(least, MOST), (int) Math.ceil(need - 1e-9));
     }
 
     /** The largest chord over vertical distance where one surface lies above the other. */

@@ -18,9 +18,6 @@ final class Horseshoes {
     private final double[] cornerX;
     private final double[] cornerY;
     private final double[] cornerZ;
-    private final double[] dx;
-    private final double[] dy;
-    private final double[] dz;
     private final double[] distance;
     private final double[] leg;
     private final double[] sum;
@@ -36,9 +33,6 @@ final class Horseshoes {
         this.cornerY = cornerY;
         this.cornerZ = cornerZ;
         int corners = cornerX.length;
-        dx = new double[corners];
-        dy = new double[corners];
-        dz = new double[corners];
         distance = new double[corners];
         leg = new double[corners];
         sum = new double[corners];
@@ -62,28 +56,36 @@ final class Horseshoes {
         return sum[corner];
     }
 
-    /** Adds the flow along (0, ny, nz) at a point. Both loops run along plain arrays so that they become vector instructions. */
+    /**
+     * Adds the flow along (0, ny, nz) at a point, so many times. Each loop runs along plain arrays and fills one of them:
+     * such loops become vector instructions.
+     */
     void add(double px, double py, double pz, double ny, double nz, double times) {
         int corners = sum.length;
         for (int c = 0; c < corners; c++) {
             double x = px - cornerX[c];
             double y = py - cornerY[c];
             double z = pz - cornerZ[c];
-            double side = y * y + z * z;
-            double r = Math.sqrt(x * x + side);
-            dx[c] = x;
-            dy[c] = y;
-            dz[c] = z;
-            distance[c] = r;
-            leg[c] = (r + x) * (nz * y - ny * z) / (r * (side + TINY));
+            distance[c] = Math.sqrt(x * x + y * y + z * z);
+        }
+        for (int c = 0; c < corners; c++) {
+            double y = py - cornerY[c];
+            double z = pz - cornerZ[c];
+            double r = distance[c];
+            leg[c] = (r + (px - cornerX[c])) * (nz * y - ny * z) / (r * (y * y + z * z + TINY));
         }
         for (int c = 0; c < corners - 1; c++) {
+            double x1 = px - cornerX[c];
+            double y1 = py - cornerY[c];
+            double z1 = pz - cornerZ[c];
+            double x2 = px - cornerX[c + 1];
+            double y2 = py - cornerY[c + 1];
+            double z2 = pz - cornerZ[c + 1];
             double r1 = distance[c];
             double r2 = distance[c + 1];
-            double dot = dx[c] * dx[c + 1] + dy[c] * dy[c + 1] + dz[c] * dz[c + 1];
-            double crossY = dz[c] * dx[c + 1] - dx[c] * dz[c + 1];
-            double crossZ = dx[c] * dy[c + 1] - dy[c] * dx[c + 1];
-            double bound = (r1 + r2) * (ny * crossY + nz * crossZ) / (r1 * r2 * (r1 * r2 + dot));
+            double across = ny * (z1 * x2 - x1 * z2) + nz * (x1 * y2 - y1 * x2);
+            double rr = r1 * r2;
+            double bound = (r1 + r2) * across / (rr * (rr + (x1 * x2 + y1 * y2 + z1 * z2)));
             sum[c] += times * (bound + leg[c + 1] - leg[c]);
         }
     }

@@ -42,7 +42,7 @@ final class LatticeFamily {
         int least = settings.chordwise();
         if (settings.extrapolated()) {
             weights = grid.sweepBend() > BENT ? LINEAR_AND_SQUARE : SQUARE;
-            least = ChordwiseCount.of(lines, settings.chordwise(), weights.length);
+            least = ChordwiseCount.of(lines, settings.chordwise(), weights.length, grid.sweepBend());
         }
         int count = least;
         List<Lattice> lattices = IntStream.rangeClosed(1, weights.length)
@@ -56,9 +56,9 @@ final class LatticeFamily {
         return lattices.get(0);
     }
 
-    /** The lattice with the most. */
-    Lattice finest() {
-        return lattices.get(lattices.size() - 1);
+    /** All of them, the one with the fewest panels first. */
+    List<Lattice> lattices() {
+        return lattices;
     }
 
     /** The circulations of each lattice for an onset flow. */
