@@ -3,35 +3,45 @@ package org.rafterbook.stability;
 import java.util.List;
 import org.rafterbook.airframe.HalfLine;
 
-/** How many panels along the chord an arrangement needs: more for small gaps and very low aspect ratios. */
+/** How many panels along the chord an arrangement needs: more for small gaps, very low aspect ratios and sharply bent edges. */
 final class ChordwiseCount {
 
-    private static final int MOST = 12;
+    private static final int MOST = 6;
     private static final int PLACES = 12;
 
-    /** Panels per chord over gap in chords: the coarser panels stay shorter than 1.25 gaps. */
-    private static final double PER_CHORD_OVER_GAP = 0.8;
+    /** Panels of the coarsest lattice per chord over gap in chords: they stay shorter than 2.2 gaps. */
+    private static final double PER_CHORD_OVER_GAP = 0.45;
 
-    /** Panels times aspect ratio. */
-    private static final double TIMES_ASPECT_RATIO = 4;
+    /** Panels of the finest lattice times aspect ratio. */
+    private static final double TIMES_ASPECT_RATIO = 8;
+
+    /** Change of slope from which a bend asks for one more. */
+    private static final double STRONG = 2.5;
 
     private ChordwiseCount() {}
 
-    static int of(List<SpanLine> lines, int least) {
-        double need = least;
+    /**
+     * The count of the coarsest lattice.
+     *
+     * @param least the count for models that need no more
+     * @param lattices how many are solved, the finest with so many times the count
+     * @param sweepBend the strongest change of slope of the surfaces' edges
+     */
+    static int of(List<SpanLine> lines, int least, int lattices, double sweepBend) {
+        double need = sweepBend > STRONG ? least + 1 : least;
         for (SpanLine line : lines) {
             double chord = 0;
             for (int i = 0; i < PLACES; i++) {
                 chord += line.at(between(line.fromM(), line.toM(), i)).chordM() / PLACES;
             }
-            need = Math.max(need, TIMES_ASPECT_RATIO * chord / (2 * line.halfSpanM()));
+            need = Math.max(need, TIMES_ASPECT_RATIO / lattices * chord / (2 * line.halfSpanM()));
             for (SpanLine other : lines) {
                 if (other.surface() > line.surface()) {
                     need = Math.max(need, PER_CHORD_OVER_GAP * chordsPerGap(line, other));
                 }
             }
         }
-        return (int) Math.min(MOST, Math.ceil(need - 1e-9));
+        return Math.min(Math.max(least, MOST), (int) Math.ceil(need - 1e-9));
     }
 
     /** The largest chord over vertical distance where one surface lies above the other. */

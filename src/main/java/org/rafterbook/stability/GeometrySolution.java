@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import org.rafterbook.airframe.Airframe;
 import org.rafterbook.airframe.Rib;
 import org.rafterbook.airframe.Role;
@@ -13,7 +15,7 @@ import org.rafterbook.airframe.WingGeometry;
 /**
  * The solved flow about one arrangement of surfaces, linear in angle of attack, pitch rate and each surface's incidence,
  * twist and camber: these may change without a new factorisation. Fins carry no lift in the longitudinal problem and are
- * left out. Immutable.
+ * left out. Immutable but for answers it keeps; thread-safe.
  */
 public final class GeometrySolution {
 
@@ -26,6 +28,9 @@ public final class GeometrySolution {
     private final List<double[]> alphaCirculations;
     private final Loads alpha;
     private final Loads pitch;
+
+    /** Camber and twists that were asked for, by surface and twist of its ribs. */
+    private final Map<List<?>, Loads> pieces = new ConcurrentHashMap<>();
 
     private GeometrySolution(Airframe airframe, LatticeSettings settings) {
         this.settings = settings;
@@ -126,19 +131,35 @@ public final class GeometrySolution {
     /** Loads at zero angle of attack that incidences, twist and camber of an airframe cause that {@link #fits fits}. */
     Loads fixed(Airframe airframe) {
         List<Surface> turned = lifting(airframe);
-        return lattices.loads(lattices.solve(lattice -> {
-            double[] onset = new double[lattice.panels().size()];
-            for (int s = 0; s < turned.size(); s++) {
-                Surface surface = turned.get(s);
-                SectionCamber section = SectionCamber.of(surface);
-                add(onset, surface.incidenceRad() + section.turnRad(), lattice.turned(s));
-                add(onset, section.parabola(), lattice.cambered(s));
-                if (hasTwist(surface)) {
-                    add(onset, 1, lattice.twisted(s, surface));
-                }
+        Loads sum = alpha.times(0);
+        for (int s = 0; s < turned.size(); s++) {
+            Surface surface = turned.get(s);
+            SectionCamber section = SectionCamber.of(surface);
+            sum = sum.plus(surface.incidenceRad() + section.turnRad(), incidences.get(s));
+            if (section.parabola() != 0) {
+                sum = sum.plus(section.parabola(), camber(s));
             }
-            return onset;
-        }));
+            if (hasTwist(surface)) {
+                sum = sum.plus(1, twist(s, surface));
+            }
+        }
+        return sum;
+    }
+
+    /** Loads per unit of a surface's parabolic camber, solved when first asked for. */
+    private Loads camber(int surface) {
+        return pieces.computeIfAbsent(
+                List.of(surface), key -> lattices.loads(lattices.solve(lattice -> lattice.cambered(surface))));
+    }
+
+    private Loads twist(int index, Surface surface) {
+        List<Double> twist = Stream.of(surface.ribs(), surface.leftRibs())
+                .flatMap(List::stream)
+                .map(Rib::twistRad)
+                .toList();
+        return pieces.computeIfAbsent(
+                List.of(index, twist),
+                key -> lattices.loads(lattices.solve(lattice -> lattice.twisted(index, surface))));
     }
 
     private static boolean hasTwist(Surface s) {
@@ -179,7 +200,10 @@ public final class GeometrySolution {
 
     /** Unknowns of the largest matrix solved. */
     public int size() {
-        return lattices.finest().panels().size();
+        return lattices.lattices().stream()
+                .mapToInt(lattice -> lattice.panels().size())
+                .max()
+                .orElse(0);
     }
 
     /** Neutral point aft of the origin, m. */

@@ -38,10 +38,15 @@ final class LatticeFamily {
         SpanGrid grid = SpanGrid.of(lines, settings);
         List<PanelLine> laid =
                 lines.stream().map(line -> new PanelLine(line, grid)).toList();
-        double[] weights = !settings.extrapolated() ? ALONE : grid.sweepBend() > BENT ? LINEAR_AND_SQUARE : SQUARE;
-        int least = settings.extrapolated() ? ChordwiseCount.of(lines, settings.chordwise()) : settings.chordwise();
+        double[] weights = ALONE;
+        int least = settings.chordwise();
+        if (settings.extrapolated()) {
+            weights = grid.sweepBend() > BENT ? LINEAR_AND_SQUARE : SQUARE;
+            least = ChordwiseCount.of(lines, settings.chordwise(), weights.length, grid.sweepBend());
+        }
+        int count = least;
         List<Lattice> lattices = IntStream.rangeClosed(1, weights.length)
-                .mapToObj(times -> new Lattice(laid, grid, times * least, mirrored, surfaces.size()))
+                .mapToObj(times -> new Lattice(laid, grid, times * count, mirrored, surfaces.size()))
                 .toList();
         return new LatticeFamily(lattices, weights);
     }
@@ -51,9 +56,9 @@ final class LatticeFamily {
         return lattices.get(0);
     }
 
-    /** The lattice with the most. */
-    Lattice finest() {
-        return lattices.get(lattices.size() - 1);
+    /** All of them, the one with the fewest panels first. */
+    List<Lattice> lattices() {
+        return lattices;
     }
 
     /** The circulations of each lattice for an onset flow. */

@@ -124,7 +124,7 @@ final class NearWake {
     }
 
     /** One up to the first value, zero from the second on, smooth between. */
-    private static double fade(double value, double full, double none) {
+    static double fade(double value, double full, double none) {
         double t = Math.max(0, Math.min(1, (none - value) / (none - full)));
         return t * t * (3 - 2 * t);
     }

@@ -96,6 +96,7 @@ final class Panels {
                     line.heightM(j + 1),
                     grid.mid(g),
                     mix(line.heightM(j), line.heightM(j + 1), share),
+                    mix(line.edgeAftM(j), line.edgeAftM(j + 1), share),
                     mix(line.chordM(j), line.chordM(j + 1), share),
                     trailing));
         }
@@ -128,9 +129,8 @@ final class Panels {
         strip[panel] = stripIndex;
         double vortex = (k + 0.25) / chordwise;
         boundX[panel] = (line.edgeAftM(j) + line.edgeAftM(j + 1) + vortex * (line.chordM(j) + line.chordM(j + 1))) / 2;
-        double share = (s.middleY() - s.y1()) / s.width();
         along[panel] = (k + 0.75) / chordwise;
-        controlX[panel] = mix(line.edgeAftM(j), line.edgeAftM(j + 1), share) + s.middleChord() * along[panel];
+        controlX[panel] = s.middleEdge() + s.middleChord() * along[panel];
         controlY[panel] = s.middleY();
         controlZ[panel] = s.middleZ();
         normalY[panel] = -(s.z2() - s.z1()) / s.slant();

@@ -35,17 +35,22 @@ final class SpanArc {
     private final double[] slant;
     private final double middle;
     private final double half;
-    private final List<Bend> bends = new ArrayList<>();
+    private final List<Bend> bends;
 
     /**
      * Where a surface's edges or its height turn.
      *
      * @param yM place across, m
      * @param slantM the same along the slant, m
+     * @param widthM how far from there the slopes were taken, m
      * @param strength change of slope, the largest of leading edge, trailing edge and height
      * @param sweep the same of the edges alone
      */
-    record Bend(double yM, double slantM, double strength, double sweep) {}
+    record Bend(double yM, double slantM, double widthM, double strength, double sweep) {
+        private boolean near(Bend other) {
+            return Math.abs(yM - other.yM) < widthM;
+        }
+    }
 
     SpanArc(SpanLine line) {
         this.line = line;
@@ -64,9 +69,24 @@ final class SpanArc {
         double whole = slant[y.length - 1];
         middle = line.fromIsTip() ? whole / 2 : 0;
         half = whole - middle;
+        bends = find();
+    }
+
+    private List<Bend> find() {
+        List<Bend> all = new ArrayList<>();
         for (int i = line.fromIsTip() ? 1 : 0; i < y.length - 1; i++) {
-            findBend(i);
+            double out = (slant[i] - middle) / half;
+            double width = REACH * Math.sqrt(1 - out * out) * half * (y[i + 1] - y[i]) / (slant[i + 1] - slant[i]);
+            double room = line.fromIsTip() ? Math.min(line.toM() - y[i], y[i] - line.fromM()) : line.toM() - y[i];
+            // Nearer to a tip the panels lie densely as it is.
+            if (room > width / 2 && turns(i, Math.min(width, room))) {
+                all.add(bend(i, width / 2));
+            }
         }
+        // Of ribs close together only the one counts at which the line turns most.
+        return all.stream()
+                .filter(bend -> all.stream().noneMatch(other -> other.strength > bend.strength && other.near(bend)))
+                .toList();
     }
 
     /** Half the slant length of the surface that ends with this piece, m. */
@@ -74,7 +94,6 @@ final class SpanArc {
         return half;
     }
 
-    /** From right to left. */
     List<Bend> bends() {
         return bends;
     }
@@ -106,34 +125,13 @@ final class SpanArc {
         return Math.max(1, i < 0 ? -i - 1 : i);
     }
 
-    private void findBend(int i) {
-        double out = (slant[i] - middle) / half;
-        double width = REACH * Math.sqrt(1 - out * out) * half * (y[i + 1] - y[i]) / (slant[i + 1] - slant[i]);
-        double room = line.toM() - y[i];
-        room = line.fromIsTip() ? Math.min(room, y[i] - line.fromM()) : room;
-        // Nearer to a tip the panels lie densely as it is.
-        if (room > width / 2) {
-            add(i, Math.min(width, room));
-        }
-    }
-
-    /** Adds a rib if the line turns there, unless it turns more at one beside it. */
-    private void add(int i, double width) {
-        Bend near = bend(i, width / 2);
+    /** Whether the line turns at a rib, and not only there in a row of ribs out of line, nor all along as a curve does. */
+    private boolean turns(int i, double width) {
+        double near = bend(i, width / 2).strength;
         double far = bend(i, width).strength;
         double spacing = i == 0 ? y[1] - y[0] : Math.min(y[i + 1] - y[i], y[i] - y[i - 1]);
-        boolean rough = spacing < width / 4 && near.strength > ROUGH * far;
-        if (near.strength < WEAKEST || near.strength < SHARP * far || rough) {
-            return;
-        }
-        Bend before = bends.isEmpty() ? null : bends.get(bends.size() - 1);
-        if (before != null && y[i] - before.yM < width / 2) {
-            if (before.strength >= near.strength) {
-                return;
-            }
-            bends.remove(bends.size() - 1);
-        }
-        bends.add(near);
+        boolean rough = spacing < width / 4 && near > ROUGH * far;
+        return near > WEAKEST && near > SHARP * far && !rough;
     }
 
     /** Slopes are those between means over halves of the width, so that ribs a little out of line do not count. */
@@ -150,7 +148,7 @@ final class SpanArc {
             }
         }
         double sweep = Math.max(turn(lead, widthM), turn(trail, widthM));
-        return new Bend(y[i], slant[i], Math.max(sweep, turn(height, widthM)), sweep);
+        return new Bend(y[i], slant[i], widthM, Math.max(sweep, turn(height, widthM)), sweep);
     }
 
     private static double turn(double[] mean, double widthM) {

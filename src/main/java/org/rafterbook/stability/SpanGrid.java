@@ -72,13 +72,23 @@ final class SpanGrid {
         return new SpanGrid(strips, 0);
     }
 
-    /** Where surfaces end, each place once. */
+    /**
+     * Where surfaces end, each place once, and the middle that all of them share: a lopsided model that differs little from
+     * a symmetric one then has almost its panels.
+     */
     private static List<Double> ends(List<SpanLine> lines) {
         double longest = longest(lines);
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
         TreeSet<Double> ends = new TreeSet<>();
         for (SpanLine line : lines) {
             ends.add(line.fromM());
             ends.add(line.toM());
+            least = Math.min(least, line.splitM());
+            most = Math.max(most, line.splitM());
+        }
+        if (most - least <= SAME * longest) {
+            ends.add(most);
         }
         List<Double> places = new ArrayList<>();
         for (double end : ends) {

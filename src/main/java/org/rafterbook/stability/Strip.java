@@ -12,6 +12,7 @@ package org.rafterbook.stability;
  * @param z2 its height
  * @param middleY place of the control points across
  * @param middleZ their height
+ * @param middleEdge the leading edge there
  * @param middleChord the chord there
  * @param trailingX the later of the two trailing edges aft of the origin
  */
@@ -25,6 +26,7 @@ record Strip(
         double z2,
         double middleY,
         double middleZ,
+        double middleEdge,
         double middleChord,
         double trailingX) {
 
