@@ -36,7 +36,6 @@ public final class ChoiceField<T> extends VBox {
     /** What was offered while the list was open. */
     private @Nullable Runnable waiting;
 
-
     public ChoiceField(String label, Function<? super T, String> name) {
         Label over = Words.small(label);
         over.setLabelFor(box);
