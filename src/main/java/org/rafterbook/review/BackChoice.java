@@ -26,15 +26,21 @@ public record BackChoice(
     /** Why a combination is offered. */
     public enum Reason implements Worded {
         /** What was set before the last change. */
-        LAST_SETTING,
-        /** The flyer marked it good. */
-        MARKED_GOOD,
+        LAST_SETTING("last setting"),
+        /** The flyer marked it as well-behaved. */
+        WELL_BEHAVED("well-behaved"),
         /** It has the highest estimate. */
-        HIGHEST_ESTIMATE;
+        HIGHEST_ESTIMATE("highest estimate");
+
+        private final String word;
+
+        Reason(String word) {
+            this.word = word;
+        }
 
         @Override
         public String word() {
-            return Worded.super.word().replace('-', ' ');
+            return word;
         }
     }
 

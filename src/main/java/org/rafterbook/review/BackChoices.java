@@ -32,7 +32,7 @@ final class BackChoices {
         if (last != null) {
             offer(reasons, last, Reason.LAST_SETTING);
         }
-        markedGood.forEach(good -> offer(reasons, good, Reason.MARKED_GOOD));
+        markedGood.forEach(good -> offer(reasons, good, Reason.WELL_BEHAVED));
         Map<String, Level> best = null;
         BackChoice.Estimated estimated = null;
         if (fit != null) {

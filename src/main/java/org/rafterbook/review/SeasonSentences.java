@@ -117,8 +117,9 @@ final class SeasonSentences {
         int assumed =
                 (int) counted.stream().filter(ReviewFlight::humidityAssumed).count();
         if (assumed > 0) {
-            sentences.add(Figures.count(assumed, "flight") + (assumed == 1 ? " has" : " have")
-                    + " no humidity of its own: 50 % was assumed.");
+            sentences.add(Figures.count(assumed, "flight")
+                    + (assumed == 1 ? " has no humidity of its own" : " have no humidity of their own")
+                    + ": 50 % was assumed.");
         }
         int partial = (int) counted.stream().filter(f -> f.motor().isPartial()).count();
         if (partial > 0) {

@@ -15,7 +15,7 @@ import org.rafterbook.review.BackChoice;
 public record GoBack(
         Version version, String name, Set<BackChoice.Reason> reasons, BackChoice.@Nullable Estimated against) {
 
-    /** Why it is offered, such as "last setting, marked good". */
+    /** Why it is offered, such as "last setting, well-behaved". */
     public String why() {
         return reasons.stream().sorted().map(BackChoice.Reason::word).collect(Collectors.joining(", "))
                 + (against == null ? "" : ", " + against.words() + " against now");

@@ -17,6 +17,7 @@ import javafx.scene.input.MouseButton;
 import javafx.stage.PopupWindow;
 import javafx.stage.Stage;
 import org.rafterbook.ui.Fx;
+import org.rafterbook.ui.OnShow;
 import org.rafterbook.ui.Window;
 import org.rafterbook.work.Shelf;
 import org.testfx.api.FxRobot;
@@ -152,7 +153,7 @@ final class WindowRobot implements AutoCloseable {
                 "\"" + text + "\"",
                 node -> node instanceof Labeled l
                         && l.getText() != null
-                        && l.getText().contains(text));
+                        && OnShow.plain(l.getText()).contains(text));
         return this;
     }
 

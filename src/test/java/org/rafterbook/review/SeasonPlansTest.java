@@ -206,7 +206,7 @@ class SeasonPlansTest {
         List<BackChoice> back = answer.plans().back();
 
         assertThat(back.get(0).reasons()).contains(Reason.LAST_SETTING);
-        assertThat(back).anyMatch(c -> c.reasons().contains(Reason.MARKED_GOOD));
+        assertThat(back).anyMatch(c -> c.reasons().contains(Reason.WELL_BEHAVED));
         assertThat(back).hasSizeLessThanOrEqualTo(3);
         back.stream()
                 .filter(c -> c.reasons().contains(Reason.HIGHEST_ESTIMATE))

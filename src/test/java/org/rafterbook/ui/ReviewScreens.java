@@ -74,7 +74,7 @@ public final class ReviewScreens {
 
     /** Against another axis than the margin. */
     private static void model(Scene scene) {
-        if (scene.getRoot().lookup(".choice-field .combo-box") instanceof javafx.scene.control.ComboBox<?> box) {
+        if (scene.getRoot().lookup(".review-right .combo-box") instanceof javafx.scene.control.ComboBox<?> box) {
             box.getSelectionModel().select(1);
         }
     }

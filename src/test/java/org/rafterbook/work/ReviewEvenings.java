@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -114,6 +115,11 @@ public final class ReviewEvenings implements AutoCloseable {
                                 Instant.parse("2026-01-20T20:00:00Z"),
                                 null,
                                 null)));
+    }
+
+    /** All trials of the model. */
+    public List<Trial> trials() {
+        return book.logbook().read(r -> r.where(Trial.class, "modelId", model.id()));
     }
 
     /** A flight on the rigging of now with 1400 turns. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.HPos;
+import javafx.geometry.Pos;
 import javafx.geometry.VPos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.StackPane;
@@ -50,6 +51,7 @@ final class ExpectedPart {
         chart.setFocusTraversable(false);
         words.setMinHeight(0);
         StackPane drawn = new StackPane(chart, words);
+        drawn.setAlignment(Pos.TOP_LEFT);
         drawn.getStyleClass().add("expected-picture");
         node = new Sheet.Section("Expected flight", "", Lay.grow(drawn));
         model.outlookProperty().subscribe(this::show);
@@ -64,14 +66,12 @@ final class ExpectedPart {
         ExpectedFlight expected = outlook.map(Outlook::expected).orElse(null);
         ExpectedFlight.PeakHeight peak = outlook.map(Outlook::peak).orElse(null);
         chart.setVisible(peak != null);
-        words.setText(
-                peak != null || outlook.isEmpty()
-                        ? ""
-                        : expected != null
-                                ? String.join(" ", expected.sentences(format))
-                                : ((Answer.CannotTell<ExpectedFlight>)
-                                                outlook.get().flight())
-                                        .sentence());
+        String said = peak != null || outlook.isEmpty()
+                ? ""
+                : expected != null
+                        ? String.join(" ", expected.sentences(format))
+                        : ((Answer.CannotTell<ExpectedFlight>) outlook.get().flight()).sentence();
+        words.setText(Words.unbroken(said));
         node.aside(
                 expected == null
                         ? ""

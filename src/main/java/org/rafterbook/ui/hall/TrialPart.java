@@ -125,7 +125,7 @@ final class TrialPart {
     }
 
     private static Label prose(String sentence) {
-        Label label = Words.prose(sentence);
+        Label label = Words.prose(Words.unbroken(sentence));
         label.setMinHeight(Region.USE_PREF_SIZE);
         return label;
     }

@@ -55,7 +55,7 @@ final class WindView implements HallSheet {
         this.format = new QuantityFormat(units);
         loop = Field.quantity("Loop, as tied", Quantity.LENGTH, units);
         mass = Field.quantity("Mass", Quantity.MASS, units);
-        ratio = Field.quantity("Winder", Quantity.PLAIN, units).unit("to 1").prompt("motor turns");
+        ratio = Field.quantity("Winder", Quantity.PLAIN, units).unit("to 1").prompt("turns");
         turns = Field.quantity("Turns", Quantity.TURNS, units).large();
         off = Field.quantity("Back-off", Quantity.TURNS, units).large();
         maxTorque = Field.quantity("Highest torque", Quantity.TORQUE, units).large();

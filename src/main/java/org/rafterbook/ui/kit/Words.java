@@ -1,5 +1,6 @@
 package org.rafterbook.ui.kit;
 
+import java.util.regex.Pattern;
 import javafx.scene.control.Label;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
@@ -7,7 +8,14 @@ import javafx.scene.text.TextFlow;
 /** Texts in the roles of the design. */
 public final class Words {
 
+    private static final Pattern BEFORE_A_UNIT = Pattern.compile("(?<=±) (?=\\d)|(?<=\\d) (?=%|mm|cm|m\\b|g\\b|s\\b|N·mm)");
+
     private Words() {}
+
+    /** The same text in which a line ends nowhere between a figure and its sign or unit. */
+    public static String unbroken(String text) {
+        return BEFORE_A_UNIT.matcher(text).replaceAll("\u00a0");
+    }
 
     /** Plain text. */
     public static Label body(String text) {

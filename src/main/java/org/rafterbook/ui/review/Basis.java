@@ -42,7 +42,7 @@ final class Basis {
                         model.desk().countLateFlags(id, leaveOut);
                         return leaveOut;
                     },
-                    done -> {});
+                    done -> model.load());
         }
     }
 

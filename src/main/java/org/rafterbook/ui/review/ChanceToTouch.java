@@ -3,6 +3,7 @@ package org.rafterbook.ui.review;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.HPos;
+import javafx.geometry.Pos;
 import javafx.geometry.VPos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.StackPane;
@@ -42,6 +43,7 @@ final class ChanceToTouch {
         this.format = format;
         empty.setMinHeight(0);
         StackPane drawn = new StackPane(chart, empty);
+        drawn.setAlignment(Pos.TOP_LEFT);
         drawn.setMinSize(0, 0);
         section = sheet.section("Chance to touch", "", Lay.grow(drawn));
         section.getStyleClass().add("chart-section");
@@ -62,7 +64,7 @@ final class ChanceToTouch {
     void takeNext() {
         TouchRisk risk = risk();
         if (risk != null) {
-            model.enter(id -> model.desk().takeChance(risk.next()), chance -> {});
+            model.enter(id -> model.desk().takeChance(risk.next()), chance -> model.load());
         }
     }
 

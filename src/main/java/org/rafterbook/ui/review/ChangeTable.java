@@ -49,12 +49,12 @@ final class ChangeTable {
         table.view().setPlaceholder(none);
         table.view().getStyleClass().add("change-table");
         table.rowHeight(TWO_LINES_EM);
-        table.node("what changed", 12.4, ChangeTable::title).grow();
+        table.node("what changed", 12, ChangeTable::title).grow();
         table.node("from, to", 8.4, this::pair);
         table.node("compared", 6, ChangeTable::compared);
         table.node("effect", 6.2, this::effect).head(effectHead);
         forest = table.node("", 8, this::interval).styled("forest");
-        table.node("in words", 12.2, this::word);
+        table.node("in words", 11.2, this::word);
         table.node("upsets\nrecovered", 6, ChangeTable::recovered);
         table.selectedProperty().subscribe(change -> {
             if (!filling && change != null) {

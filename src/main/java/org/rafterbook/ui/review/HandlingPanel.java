@@ -32,8 +32,8 @@ final class HandlingPanel {
     HandlingPanel(ReviewModel model) {
         this.model = model;
         table.rowHeight(TWO_LINES_EM);
-        table.text("value", 6, Row::value).grow();
-        table.number("flights", "", 3.6, r -> String.valueOf(r.handling().flights()));
+        table.text("value", 5.6, Row::value).grow();
+        table.number("flights", "", 4.6, r -> String.valueOf(r.handling().flights()));
         table.node("upsets\nrecovered", 6.6, r -> share(r.handling().recovered()));
         table.node("stalls\na flight", 5.4, r -> rate(r.handling().stalls()));
         table.node("steers\na flight", 5.4, r -> rate(r.handling().steers()));

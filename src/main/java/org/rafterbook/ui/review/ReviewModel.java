@@ -46,6 +46,7 @@ public final class ReviewModel {
     private final BooleanProperty onlyItsFlights = new SimpleBooleanProperty(this, "onlyItsFlights");
     private final BooleanProperty fullMotorsOnly = new SimpleBooleanProperty(this, "fullMotorsOnly", true);
     private final BooleanProperty equalTurns = new SimpleBooleanProperty(this, "equalTurns", true);
+    private boolean taking;
     private @Nullable String modelId;
     private @Nullable Subscription subscription;
 
@@ -119,6 +120,7 @@ public final class ReviewModel {
             axis.set(ReviewAxis.MARGIN);
             onlyItsFlights.set(false);
         }
+        taking = true;
         change.set(null);
         flight.set(null);
         answer.set(next);
@@ -134,6 +136,12 @@ public final class ReviewModel {
             }
         }
         loaded.set(true);
+        taking = false;
+    }
+
+    /** True while what is picked is put back after loading, so that nobody has picked it just now. */
+    boolean isTaking() {
+        return taking;
     }
 
     private static boolean same(ReviewChange a, ReviewChange b) {

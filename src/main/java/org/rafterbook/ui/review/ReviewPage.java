@@ -66,8 +66,8 @@ final class ReviewPage {
         this.model = model;
         table = new ChangeTable(model);
         notes = new NotesPanel(model);
-        trials = new TrialsPanel(model, keys);
-        tryNext = new TryNext(model, keys, this::toForm, () -> bring(plans, trials.node(), true));
+        trials = new TrialsPanel(model, keys, this::toTrials);
+        tryNext = new TryNext(model, keys, this::toForm, this::toTrials);
         times = new TimeAgainst(model);
         touch = new ChanceToTouch(model, new QuantityFormat(DisplayUnits.METRIC));
         keys.on("W", "Trim changes", this::toTable).at(table.view());
@@ -102,12 +102,12 @@ final class ReviewPage {
         node.setFillHeight(true);
         model.answerProperty().subscribe(this::show);
         model.flightProperty().subscribe(point -> {
-            if (point != null) {
+            if (point != null && !model.isTaking()) {
                 sayings.bring(notes);
             }
         });
         model.changeProperty().subscribe(change -> {
-            if (change != null && model.flightProperty().get() == null) {
+            if (change != null && !model.isTaking() && model.flightProperty().get() == null) {
                 sayings.bring(says);
             }
         });
@@ -121,7 +121,7 @@ final class ReviewPage {
         Node goBack = new GoBackPanel(model, keys).node();
         says = new ChangeSays(model).node();
         plans.face(keys.on("N", "What to try next", this::toTryNext), tryNext.node())
-                .face(keys.on("Y", "Trials", () -> bring(plans, trials.node(), true)), trials.node())
+                .face(keys.on("Y", "Trials", this::toTrials), trials.node())
                 .face(keys.on("B", "Going back", () -> bring(plans, goBack, false)), goBack);
         sayings.face(keys.on("S", "What is said", () -> bring(sayings, says, false)), says)
                 .face(
@@ -151,6 +151,10 @@ final class ReviewPage {
 
     private void toTryNext() {
         bring(plans, tryNext.node(), false);
+    }
+
+    private void toTrials() {
+        bring(plans, trials.node(), true);
     }
 
     private void toForm() {

@@ -29,15 +29,15 @@ final class Sentences extends ScrollPane {
 
     /** The sentence that counts. */
     static Label verdict(String sentence) {
-        return whole(Words.bold(sentence));
+        return whole(Words.bold(Words.unbroken(sentence)));
     }
 
     static Label prose(String sentence) {
-        return whole(Words.prose(sentence));
+        return whole(Words.prose(Words.unbroken(sentence)));
     }
 
     static Label small(String sentence) {
-        return whole(Words.small(sentence));
+        return whole(Words.small(Words.unbroken(sentence)));
     }
 
     private static Label whole(Label label) {

@@ -127,9 +127,12 @@ final class TimeAgainst {
         List<String> said = response != null
                 ? response.sentences()
                 : told instanceof Answer.CannotTell<Response> open ? List.of("", open.sentence()) : List.of("");
-        best.setText(said.get(0));
+        best.setText(Words.unbroken(said.get(0)));
         rest.setText(
-                said.size() < 2 ? "" : said.get(1) + (response != null && response.isDoubtful() ? doubt(said) : ""));
+                said.size() < 2
+                        ? ""
+                        : Words.unbroken(said.get(1)
+                                + (response != null && response.isDoubtful() ? doubt(said) : "")));
         Lay.show(best, !best.getText().isEmpty());
         Lay.show(rest, !rest.getText().isEmpty() && chart.isVisible());
     }

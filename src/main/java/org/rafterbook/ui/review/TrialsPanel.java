@@ -20,6 +20,7 @@ import org.rafterbook.work.ReviewTrial;
 final class TrialsPanel {
 
     private final ReviewModel model;
+    private final Runnable forward;
     private final Sentences sentences = new Sentences();
     private final Field<String> why = Field.words("Why before all are flown").prompt("hall closed");
     private final Action end;
@@ -27,8 +28,12 @@ final class TrialsPanel {
     private final VBox node;
     private boolean asking;
 
-    TrialsPanel(ReviewModel model, Keys keys) {
+    /**
+     * @param forward brings this to the front
+     */
+    TrialsPanel(ReviewModel model, Keys keys, Runnable forward) {
         this.model = model;
+        this.forward = forward;
         end = keys.on("X", "End the trial", this::end);
         ending = Lay.row(8, Buttons.secondary(end), Lay.grow(why));
         node = Lay.column(8, Lay.grow(sentences), ending);
@@ -49,6 +54,7 @@ final class TrialsPanel {
         if (complete || asking) {
             judge();
         } else {
+            forward.run();
             ask(true);
             why.fill("");
             why.edit();

@@ -6,9 +6,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
-import javafx.scene.Node;
 import javafx.scene.Scene;
-import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
@@ -25,6 +23,7 @@ import org.rafterbook.flight.FlightEvent;
 import org.rafterbook.flight.FlightEventKind;
 import org.rafterbook.ui.Fx;
 import org.rafterbook.ui.FxTest;
+import org.rafterbook.ui.OnShow;
 import org.rafterbook.ui.action.Press;
 import org.rafterbook.work.MarginText;
 
@@ -70,23 +69,7 @@ class HallViewTest {
     }
 
     private boolean shows(String text) {
-        return find(hall.view.node(), text);
-    }
-
-    private static boolean find(Node node, String text) {
-        if (!node.isVisible()) {
-            return false;
-        }
-        if (node instanceof Labeled label
-                && label.getText() != null
-                && label.getText().contains(text)) {
-            return true;
-        }
-        if (node instanceof Labeled label && label.getGraphic() != null && find(label.getGraphic(), text)) {
-            return true;
-        }
-        return node instanceof javafx.scene.Parent parent
-                && parent.getChildrenUnmodifiable().stream().anyMatch(child -> find(child, text));
+        return OnShow.words(scene).contains(text);
     }
 
     /** A press so many seconds after another, on both clocks. */

@@ -4,11 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.Objects;
-import javafx.scene.Node;
 import javafx.scene.Scene;
-import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
-import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -18,6 +15,7 @@ import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.ui.Fx;
 import org.rafterbook.ui.FxTest;
+import org.rafterbook.ui.OnShow;
 import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.units.Quantity;
@@ -98,16 +96,16 @@ class TrialWalkTest {
     @Test
     void anOpenQuestionIsTriedAndAnswered() {
         press(KeyCode.F4, "");
-        assertThat(words())
+        assertThat(OnShow.words(scene))
                 .contains("Trial: Wing position 149 or 146 mm.")
                 .contains("would bring the interval to about");
         press(KeyCode.T, "t");
-        assertThat(words()).contains("Trial: Wing position at 149 or 146 mm, 0 of 6 flown");
+        assertThat(OnShow.words(scene)).contains("Trial: Wing position at 149 or 146 mm, 0 of 6 flown");
         press(KeyCode.N, "n");
-        assertThat(words()).contains("First the open one");
+        assertThat(OnShow.words(scene)).contains("First the open one");
 
         press(KeyCode.F1, "");
-        assertThat(words()).contains("0 of 6 flown").contains("next: t");
+        assertThat(OnShow.words(scene)).contains("0 of 6 flown").contains("next: t");
         press(KeyCode.C, "c");
         for (int flight = 1; flight <= 6; flight++) {
             boolean first = Objects.requireNonNull(hall.model.trial().now()).nextSide()
@@ -117,18 +115,18 @@ class TrialWalkTest {
                     .isTrue();
             flyTyped((first ? 500 : 560) + flight);
             if (flight < 6) {
-                assertThat(words()).contains(flight + " of 6 flown").doesNotContain("these flights alone");
+                assertThat(OnShow.words(scene)).contains(flight + " of 6 flown").doesNotContain("these flights alone");
             }
         }
         assertThat(hall.model.trial().now()).isNull();
-        assertThat(words())
+        assertThat(OnShow.words(scene))
                 .contains("Trial judged")
                 .contains("Trial: Wing position at 149 or 146 mm, 3 + 3 flown: 146 mm against 149 mm +");
 
         press(KeyCode.F4, "");
         press(KeyCode.Y, "y");
-        assertThat(words()).contains("from 3 + 3 clean flights on 1 day, these flights alone.");
-        assertThat(words()).contains("With all flights of Teasel: Wing position 149 → 146 mm: raised the time");
+        assertThat(OnShow.words(scene)).contains("from 3 + 3 clean flights on 1 day, these flights alone.");
+        assertThat(OnShow.words(scene)).contains("With all flights of Teasel: Wing position 149 → 146 mm: raised the time");
     }
 
     @Test
@@ -148,29 +146,6 @@ class TrialWalkTest {
         }
         press(KeyCode.ENTER, "");
         assertThat(hall.model.trial().now()).isNull();
-        assertThat(words()).contains("Ended before all 6 were flown: hall closed.");
-    }
-
-    private String words() {
-        StringBuilder all = new StringBuilder();
-        for (Node node : scene.getRoot().lookupAll("*")) {
-            if (isOnShow(node)) {
-                if (node instanceof Label label) {
-                    all.append(label.getText()).append('\n');
-                } else if (node instanceof Text text) {
-                    all.append(text.getText()).append('\n');
-                }
-            }
-        }
-        return all.toString();
-    }
-
-    private static boolean isOnShow(Node node) {
-        for (Node at = node; at != null; at = at.getParent()) {
-            if (!at.isVisible()) {
-                return false;
-            }
-        }
-        return true;
+        assertThat(OnShow.words(scene)).contains("Ended before all 6 were flown: hall closed.");
     }
 }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javafx.scene.Scene;
-import javafx.scene.control.Label;
 import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterEach;
@@ -16,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.rafterbook.ui.Fx;
 import org.rafterbook.ui.FxTest;
+import org.rafterbook.ui.OnShow;
 import org.rafterbook.ui.ReviewScreens;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.chart.Chart;
@@ -80,35 +80,18 @@ class ReviewViewTest {
         return Fx.show(shell);
     }
 
-    private static String words(Scene scene) {
-        StringBuilder all = new StringBuilder();
-        for (var node : scene.getRoot().lookupAll(".label")) {
-            if (node instanceof Label label && isOnShow(label)) {
-                all.append(label.getText()).append('\n');
-            }
-        }
-        return all.toString();
-    }
 
-    private static boolean isOnShow(javafx.scene.Node node) {
-        for (javafx.scene.Node at = node; at != null; at = at.getParent()) {
-            if (!at.isVisible()) {
-                return false;
-            }
-        }
-        return true;
-    }
 
     @Test
     void withoutFlightsTheScreenSaysWhatToDoFirst() {
-        assertThat(words(shown())).contains("No flight yet");
+        assertThat(OnShow.words(shown())).contains("No flight yet");
         assertThat(tools.errors().shownProperty().get()).isNull();
     }
 
     @Test
     void withoutATrimChangeTheTableSaysWhatIsNeeded() {
         evenings.fly(512);
-        assertThat(words(shown())).contains("No setting was changed yet").contains("No flight has a margin");
+        assertThat(OnShow.words(shown())).contains("No setting was changed yet").contains("No flight has a margin");
         assertThat(tools.errors().shownProperty().get()).isNull();
     }
 
@@ -118,18 +101,18 @@ class ReviewViewTest {
         Scene scene = shown();
         assertThat(((TableView<?>) Objects.requireNonNull(scene.lookup(".change-table"))).getItems())
                 .hasSize(1);
-        assertThat(words(scene))
+        assertThat(OnShow.words(scene))
                 .contains("+8 % (90 % interval +7 to +10 %)")
                 .contains("n = 4, 3")
                 .contains("8 flights, 1 of them \"at least\"");
         Fx.key(scene, KeyCode.R, "r");
-        assertThat(words(scene)).contains("8 flights on 2 versions, 4 riggings, 3 changes.");
+        assertThat(OnShow.words(scene)).contains("8 flights on 2 versions, 4 riggings, 3 changes.");
     }
 
     @Test
     void noMeanOrBestBeforeAndAfterStandsBesideAChange() {
         ReviewScreens.evening(evenings);
-        assertThat(words(shown()).toLowerCase(java.util.Locale.ROOT))
+        assertThat(OnShow.words(shown()).toLowerCase(java.util.Locale.ROOT))
                 .doesNotContain("mean")
                 .doesNotContain("median")
                 .doesNotContain("average")
@@ -175,7 +158,7 @@ class ReviewViewTest {
         Fx.key(scene, KeyCode.H, "h");
         assertThat(scene.getFocusOwner()).isInstanceOf(Chart.class);
         Fx.key(scene, KeyCode.LEFT, "");
-        assertThat(words(scene)).contains("20 Jan, 21:00, t3, ≥ 9:20");
+        assertThat(OnShow.words(scene)).contains("20 Jan, 21:00, t3, ≥ 9:20");
         Fx.key(scene, KeyCode.SLASH, "/");
         assertThat(scene.getFocusOwner()).isInstanceOf(javafx.scene.control.TextField.class);
         assertThat(tools.errors().shownProperty().get()).isNull();

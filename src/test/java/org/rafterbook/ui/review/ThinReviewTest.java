@@ -7,11 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
-import javafx.scene.Node;
 import javafx.scene.Scene;
-import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
-import javafx.scene.text.Text;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,6 +19,7 @@ import org.rafterbook.flight.CutShort;
 import org.rafterbook.flight.Ending;
 import org.rafterbook.ui.Fx;
 import org.rafterbook.ui.FxTest;
+import org.rafterbook.ui.OnShow;
 import org.rafterbook.ui.ReviewScreens;
 import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.work.MarginPercent;
@@ -133,11 +131,11 @@ class ThinReviewTest {
             Scene scene = Fx.show(ReviewScreens.shell(tools, evenings));
             Fx.key(scene, KeyCode.R, "r");
             Fx.layOut(scene);
-            assertThat(words(scene)).contains(poor.told()).contains(poor.next()).doesNotContain("NaN");
+            assertThat(OnShow.words(scene)).contains(poor.told()).contains(poor.next()).doesNotContain("NaN");
             for (KeyCode key : List.of(KeyCode.S, KeyCode.G, KeyCode.N, KeyCode.Y, KeyCode.B, KeyCode.K)) {
                 Fx.key(scene, key, key.getName().toLowerCase(java.util.Locale.ROOT));
                 Fx.layOut(scene);
-                assertThat(words(scene)).doesNotContain("NaN").doesNotContain("null");
+                assertThat(OnShow.words(scene)).doesNotContain("NaN").doesNotContain("null");
             }
             assertThat(tools.errors().shownProperty().get()).isNull();
         }
@@ -171,26 +169,5 @@ class ThinReviewTest {
         } else if (value instanceof Double number) {
             assertThat(number).isFinite();
         }
-    }
-
-    private static String words(Scene scene) {
-        StringBuilder all = new StringBuilder();
-        for (Node node : scene.getRoot().lookupAll("*")) {
-            if (node instanceof Label label && isOnShow(label)) {
-                all.append(label.getText()).append('\n');
-            } else if (node instanceof Text text && isOnShow(text)) {
-                all.append(text.getText()).append('\n');
-            }
-        }
-        return all.toString();
-    }
-
-    private static boolean isOnShow(Node node) {
-        for (Node at = node; at != null; at = at.getParent()) {
-            if (!at.isVisible()) {
-                return false;
-            }
-        }
-        return true;
     }
 }

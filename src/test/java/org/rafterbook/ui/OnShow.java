@@ -1,0 +1,40 @@
+package org.rafterbook.ui;
+
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Labeled;
+import javafx.scene.text.Text;
+
+/** What a scene shows in words. */
+public final class OnShow {
+
+    private OnShow() {}
+
+    /** Every text in sight, one a line, with plain spaces. */
+    public static String words(Scene scene) {
+        StringBuilder all = new StringBuilder();
+        for (Node node : scene.getRoot().lookupAll("*")) {
+            String text = node instanceof Labeled label
+                    ? label.getText()
+                    : node instanceof Text written ? written.getText() : null;
+            if (text != null && isOnShow(node)) {
+                all.append(plain(text)).append('\n');
+            }
+        }
+        return all.toString();
+    }
+
+    /** The text with plain spaces where a line must not end. */
+    public static String plain(String text) {
+        return text.replace('\u00a0', ' ');
+    }
+
+    private static boolean isOnShow(Node node) {
+        for (Node at = node; at != null; at = at.getParent()) {
+            if (!at.isVisible()) {
+                return false;
+            }
+        }
+        return true;
+    }
+}
