@@ -29,7 +29,10 @@ public final class Window {
     /** Starts the toolkit; false where there is no display. */
     public static boolean start() {
         try {
-            Platform.startup(() -> Platform.setImplicitExit(false));
+            Platform.startup(() -> {
+                Platform.setImplicitExit(false);
+                MainWindow.prepare();
+            });
             return true;
         } catch (UnsupportedOperationException e) {
             return false;
@@ -68,7 +71,6 @@ public final class Window {
             CountDownLatch settled) {
         Background pool = Background.pool(2);
         Platform.runLater(() -> {
-            MainWindow.prepare();
             Stage stage = new Stage();
             Errors errors = new Errors();
             Look look = new Look();

@@ -69,23 +69,34 @@ public final class Snapshots {
         return shots;
     }
 
+    /** Several times on the JavaFX thread, so that what a screen puts off until after its first frame is there too. */
     private static void take(Screen screen, Shot shot, Path folder) {
-        Fx.run(() -> {
+        Stage stage = Fx.on(() -> {
             Tools tools = Fx.tools();
             tools.look().themeProperty().set(shot.theme());
             tools.look().textSizeProperty().set(shot.text());
             Parent root = screen.make().apply(tools);
             Scene scene = new Scene(root, shot.width(), shot.height());
             Look.dress(scene, shot.theme(), shot.text());
-            Stage stage = new Stage();
-            stage.setScene(scene);
-            stage.show();
+            Stage shown = new Stage();
+            shown.setScene(scene);
+            shown.show();
             Fx.layOut(scene);
-            screen.after().act(scene);
-            Fx.layOut(scene);
-            write(scene.snapshot(null), folder.resolve(screen.name() + shot.suffix() + ".png"));
+            return shown;
+        });
+        settle(stage);
+        Fx.run(() -> screen.after().act(stage.getScene()));
+        settle(stage);
+        Fx.run(() -> {
+            write(stage.getScene().snapshot(null), folder.resolve(screen.name() + shot.suffix() + ".png"));
             stage.close();
         });
+    }
+
+    private static void settle(Stage stage) {
+        for (int i = 0; i < 4; i++) {
+            Fx.run(() -> Fx.layOut(stage.getScene()));
+        }
     }
 
     /** Writes a picture as PNG. */

@@ -78,7 +78,8 @@ public final class ChoiceField<T> extends VBox {
 
     /** With nothing chosen yet the first arrow goes to the first choice. */
     private void beginAtTheTop() {
-        if (before == null
+        if (box.isShowing()
+                && box.getValue() == null
                 && box.getSkin() instanceof ComboBoxListViewSkin<?> shown
                 && shown.getPopupContent() instanceof ListView<?> list) {
             list.getFocusModel().focus(-1);
@@ -159,6 +160,11 @@ public final class ChoiceField<T> extends VBox {
 
     /** Opens the list. */
     public void open() {
+        if (box.getSkin() == null && getScene() != null) {
+            // one that was only just made has neither a list nor a place yet
+            getScene().getRoot().applyCss();
+            getScene().getRoot().layout();
+        }
         box.requestFocus();
         box.show();
     }

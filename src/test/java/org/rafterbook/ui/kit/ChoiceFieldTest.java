@@ -106,4 +106,21 @@ class ChoiceFieldTest {
         waitFor(() -> !field.box().isShowing());
         assertThat(chosen).containsExactly("Teasel");
     }
+
+    @Test
+    void oneThatWasOnlyJustMadeOpensToo() {
+        Fx.run(stage::close);
+        Fx.run(() -> {
+            VBox page = new VBox();
+            stage = Fx.window(page);
+            field = new ChoiceField<String>("Back to", s -> s).onChosen(chosen::add);
+            field.offer(List.of("t1", "t2", "t3"), "t2");
+            page.getChildren().add(field);
+            field.open();
+        });
+        waitFor(() -> field.box().isShowing());
+        robot.type(KeyCode.UP, KeyCode.ENTER);
+        waitFor(() -> !field.box().isShowing());
+        assertThat(chosen).containsExactly("t1");
+    }
 }
