@@ -106,12 +106,7 @@ class OutlookTest {
         }
         ExpectedFlight before = expected();
         Trials trials = evenings.book().trials();
-        trials.open(
-                model,
-                wing.id(),
-                Setting.of(0.149),
-                Setting.of(0.146),
-                3);
+        trials.open(model, wing.id(), Setting.of(0.149), Setting.of(0.146), 3);
         for (int i = 0; i < 2; i++) {
             trials.setNext(model);
             evenings.fly(700);
@@ -175,12 +170,7 @@ class OutlookTest {
         assertThat(desk.prepare().trial()).isNull();
 
         Trials trials = evenings.book().trials();
-        trials.open(
-                model,
-                wing.id(),
-                Setting.of(0.149),
-                Setting.of(0.146),
-                TrialPlan.LEAST_PER_SIDE);
+        trials.open(model, wing.id(), Setting.of(0.149), Setting.of(0.146), TrialPlan.LEAST_PER_SIDE);
         TrialNow trial = Objects.requireNonNull(desk.prepare().trial());
         assertThat(trial.set()).isFalse();
         assertThat(desk.prepare().judged()).isNull();

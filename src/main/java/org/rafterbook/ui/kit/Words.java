@@ -8,7 +8,8 @@ import javafx.scene.text.TextFlow;
 /** Texts in the roles of the design. */
 public final class Words {
 
-    private static final Pattern BEFORE_A_UNIT = Pattern.compile("(?<=±) (?=\\d)|(?<=\\d) (?=%|mm|cm|m\\b|g\\b|s\\b|N·mm)");
+    private static final Pattern BEFORE_A_UNIT =
+            Pattern.compile("(?<=±) (?=\\d)|(?<=\\d) (?=%|mm|cm|m\\b|g\\b|s\\b|N·mm)");
 
     private Words() {}
 

@@ -131,8 +131,7 @@ final class TimeAgainst {
         rest.setText(
                 said.size() < 2
                         ? ""
-                        : Words.unbroken(said.get(1)
-                                + (response != null && response.isDoubtful() ? doubt(said) : "")));
+                        : Words.unbroken(said.get(1) + (response != null && response.isDoubtful() ? doubt(said) : "")));
         Lay.show(best, !best.getText().isEmpty());
         Lay.show(rest, !rest.getText().isEmpty() && chart.isVisible());
     }

@@ -126,7 +126,8 @@ class TrialWalkTest {
         press(KeyCode.F4, "");
         press(KeyCode.Y, "y");
         assertThat(OnShow.words(scene)).contains("from 3 + 3 clean flights on 1 day, these flights alone.");
-        assertThat(OnShow.words(scene)).contains("With all flights of Teasel: Wing position 149 → 146 mm: raised the time");
+        assertThat(OnShow.words(scene))
+                .contains("With all flights of Teasel: Wing position 149 → 146 mm: raised the time");
     }
 
     @Test

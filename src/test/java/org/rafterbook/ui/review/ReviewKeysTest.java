@@ -64,8 +64,7 @@ class ReviewKeysTest {
                             ? KeyCode.SPACE
                             : letter == '.'
                                     ? KeyCode.PERIOD
-                                    : KeyCode.getKeyCode(
-                                            String.valueOf(letter).toUpperCase(java.util.Locale.ROOT)),
+                                    : KeyCode.getKeyCode(String.valueOf(letter).toUpperCase(java.util.Locale.ROOT)),
                     String.valueOf(letter));
         }
     }

@@ -80,8 +80,6 @@ class ReviewViewTest {
         return Fx.show(shell);
     }
 
-
-
     @Test
     void withoutFlightsTheScreenSaysWhatToDoFirst() {
         assertThat(OnShow.words(shown())).contains("No flight yet");

@@ -131,7 +131,10 @@ class ThinReviewTest {
             Scene scene = Fx.show(ReviewScreens.shell(tools, evenings));
             Fx.key(scene, KeyCode.R, "r");
             Fx.layOut(scene);
-            assertThat(OnShow.words(scene)).contains(poor.told()).contains(poor.next()).doesNotContain("NaN");
+            assertThat(OnShow.words(scene))
+                    .contains(poor.told())
+                    .contains(poor.next())
+                    .doesNotContain("NaN");
             for (KeyCode key : List.of(KeyCode.S, KeyCode.G, KeyCode.N, KeyCode.Y, KeyCode.B, KeyCode.K)) {
                 Fx.key(scene, key, key.getName().toLowerCase(java.util.Locale.ROOT));
                 Fx.layOut(scene);
