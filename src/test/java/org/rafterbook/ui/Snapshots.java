@@ -69,15 +69,31 @@ public final class Snapshots {
         return shots;
     }
 
-    /** Several times on the JavaFX thread, so that what a screen puts off until after its first frame is there too. */
     private static void take(Screen screen, Shot shot, Path folder) {
+        Path file = folder.resolve(screen.name() + shot.suffix() + ".png");
+        with(
+                screen,
+                shot.theme(),
+                shot.text(),
+                shot.width(),
+                shot.height(),
+                scene -> write(scene.snapshot(null), file));
+    }
+
+    /** What is done with a screen once it is laid out. */
+    interface Shown {
+        void take(Scene scene) throws IOException;
+    }
+
+    /** Several times on the JavaFX thread, so that what a screen puts off until after its first frame is there too. */
+    static void with(Screen screen, Theme theme, TextSize text, int width, int height, Shown then) {
         Stage stage = Fx.on(() -> {
             Tools tools = Fx.tools();
-            tools.look().themeProperty().set(shot.theme());
-            tools.look().textSizeProperty().set(shot.text());
+            tools.look().themeProperty().set(theme);
+            tools.look().textSizeProperty().set(text);
             Parent root = screen.make().apply(tools);
-            Scene scene = new Scene(root, shot.width(), shot.height());
-            Look.dress(scene, shot.theme(), shot.text());
+            Scene scene = new Scene(root, width, height);
+            Look.dress(scene, theme, text);
             Stage shown = new Stage();
             shown.setScene(scene);
             shown.show();
@@ -88,7 +104,7 @@ public final class Snapshots {
         Fx.run(() -> screen.after().act(stage.getScene()));
         settle(stage);
         Fx.run(() -> {
-            write(stage.getScene().snapshot(null), folder.resolve(screen.name() + shot.suffix() + ".png"));
+            then.take(stage.getScene());
             stage.close();
         });
     }

@@ -54,6 +54,7 @@ final class ExpectedPart {
         drawn.setAlignment(Pos.TOP_LEFT);
         drawn.getStyleClass().add("expected-picture");
         node = new Sheet.Section("Expected flight", "", Lay.grow(drawn));
+        node.getStyleClass().add("expected-part");
         model.outlookProperty().subscribe(this::show);
     }
 

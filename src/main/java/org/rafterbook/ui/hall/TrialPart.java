@@ -61,7 +61,7 @@ final class TrialPart {
         Lay.show(why, false);
         buttons = Lay.row(8, Buttons.secondary(set), Buttons.secondary(end));
         node = new Sheet.Section("", "", slots, next, buttons, why, sentences);
-        node.getStyleClass().add("chart-part");
+        node.getStyleClass().addAll("chart-part", "trial-part");
         model.statementProperty().subscribe(this::showStatement);
         hall.stateProperty().subscribe(this::showAgain);
     }
