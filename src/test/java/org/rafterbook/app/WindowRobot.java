@@ -25,7 +25,7 @@ import org.testfx.robot.BaseRobot;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** The program's own window on a real logbook, and a robot at its keys: nothing reaches it but key presses and clicks. */
-final class WindowRobot implements AutoCloseable {
+public final class WindowRobot implements AutoCloseable {
 
     private static final int PATIENCE_S = 20;
 
@@ -55,7 +55,7 @@ final class WindowRobot implements AutoCloseable {
     }
 
     /** Starts the program on the logbook, as a flyer does, and waits for its first screen. */
-    static WindowRobot open(Path logbook) {
+    public static WindowRobot open(Path logbook) {
         Fx.start();
         Shelf shelf = new Shelf(logbook, Clock.systemDefaultZone());
         Thread program = new Thread(() -> Window.untilClosed(shelf), "the program");
@@ -81,7 +81,7 @@ final class WindowRobot implements AutoCloseable {
     }
 
     /** Presses keys one after the other. */
-    WindowRobot press(KeyCode... keys) {
+    public WindowRobot press(KeyCode... keys) {
         for (KeyCode key : keys) {
             together(key);
         }
@@ -89,7 +89,7 @@ final class WindowRobot implements AutoCloseable {
     }
 
     /** Presses keys together, such as Ctrl and Z. */
-    WindowRobot together(KeyCode... keys) {
+    public WindowRobot together(KeyCode... keys) {
         strike(keys);
         idle();
         return this;
@@ -105,7 +105,7 @@ final class WindowRobot implements AutoCloseable {
     }
 
     /** Types a text as on a keyboard, key by key, where the cursor is. */
-    WindowRobot type(String text) {
+    public WindowRobot type(String text) {
         for (char c : text.toCharArray()) {
             KeyCode key = PLAIN.getOrDefault(c, letterOrDigit(c));
             if (c == ':') {
@@ -148,7 +148,7 @@ final class WindowRobot implements AutoCloseable {
     }
 
     /** Waits until this text is in sight. */
-    WindowRobot sees(String text) {
+    public WindowRobot sees(String text) {
         awaitNode(
                 "\"" + text + "\"",
                 node -> node instanceof Labeled l
@@ -179,7 +179,7 @@ final class WindowRobot implements AutoCloseable {
         return this;
     }
 
-    boolean shows(String text) {
+    public boolean shows(String text) {
         return find(node -> node instanceof Labeled l
                         && l.getText() != null
                         && l.getText().contains(text))
@@ -187,7 +187,7 @@ final class WindowRobot implements AutoCloseable {
     }
 
     /** All texts in sight, for what stands in a list or a table. */
-    List<String> texts() {
+    public List<String> texts() {
         return Fx.on(() -> {
             List<String> texts = new ArrayList<>();
             walk(stage.getScene().getRoot(), node -> {
@@ -203,7 +203,7 @@ final class WindowRobot implements AutoCloseable {
     }
 
     /** What the node of this accessible text says, such as a drawing. */
-    WindowRobot hears(String beginning) {
+    public WindowRobot hears(String beginning) {
         awaitNode(
                 beginning,
                 node -> node.getAccessibleText() != null
@@ -262,7 +262,7 @@ final class WindowRobot implements AutoCloseable {
         Fx.run(() -> Fx.layOut(stage.getScene()));
     }
 
-    Stage window() {
+    public Stage window() {
         return stage;
     }
 
