@@ -1,0 +1,132 @@
+package org.rafterbook.bench;
+
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.locks.LockSupport;
+
+/**
+ * Watches the JavaFX thread: samples its stack about every millisecond and tells for how long at a time the program's own
+ * code was on it, from entry to exit. Samples that stand next to each other and begin with the same method count as one
+ * hold, so that a hold is never told too short. Holds are told in the thread's own processor time: what other processes
+ * take from a busy machine is none of it.
+ */
+final class HoldSampler implements AutoCloseable {
+
+    private static final String OWN = "org.rafterbook.";
+    private static final String BENCH = "org.rafterbook.bench.";
+    private static final String TESTS = "org.rafterbook.ui.Fx";
+    private static final String ROBOT = "org.rafterbook.app.WindowRobot";
+    private static final String PULSE = "com.sun.javafx.tk.Toolkit";
+
+    /**
+     * The program's own code on the thread without a pause.
+     *
+     * @param what the method it began with
+     * @param inside a method further in, where most of it was seen
+     */
+    record Hold(String what, String inside, double ms) {}
+
+    private final Thread watched;
+    private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+    private final Thread sampler = new Thread(this::sample, "hold sampler");
+    private final List<Hold> holds = new ArrayList<>();
+    private final List<Double> pulses = new ArrayList<>();
+    private volatile boolean ended;
+    private String now = "";
+    private String inside = "";
+    private double began;
+    private double pulseBegan = -1;
+
+    HoldSampler(Thread watched) {
+        this.watched = watched;
+        sampler.setDaemon(true);
+        sampler.setPriority(Thread.MAX_PRIORITY);
+        sampler.start();
+    }
+
+    private void sample() {
+        double before = cpuMs();
+        while (!ended) {
+            LockSupport.parkNanos(700_000);
+            StackTraceElement[] stack = watched.getStackTrace();
+            double at = cpuMs();
+            see(stack, before, at);
+            before = at;
+        }
+    }
+
+    private double cpuMs() {
+        return threads.getThreadCpuTime(watched.getId()) / 1e6;
+    }
+
+    private synchronized void see(StackTraceElement[] stack, double before, double at) {
+        String first = "";
+        String last = "";
+        boolean pulse = false;
+        for (int i = stack.length - 1; i >= 0; i--) {
+            String type = stack[i].getClassName();
+            pulse |= type.equals(PULSE) && stack[i].getMethodName().contains("Pulse");
+            if (isOwn(type)) {
+                String method = type.substring(OWN.length()) + "." + stack[i].getMethodName();
+                first = first.isEmpty() ? method : first;
+                last = method;
+            }
+        }
+        if (!first.equals(now)) {
+            end(before);
+            now = first;
+            began = before;
+        }
+        inside = last;
+        if (pulse && pulseBegan < 0) {
+            pulseBegan = before;
+        } else if (!pulse && pulseBegan >= 0) {
+            pulses.add(at - pulseBegan);
+            pulseBegan = -1;
+        }
+    }
+
+    private static boolean isOwn(String type) {
+        return type.startsWith(OWN)
+                && !type.startsWith(BENCH)
+                && !type.startsWith(TESTS)
+                && !type.startsWith(ROBOT)
+                && !type.contains("$$");
+    }
+
+    private void end(double at) {
+        if (!now.isEmpty()) {
+            holds.add(new Hold(now, inside, at - began));
+        }
+    }
+
+    /** Prints what was seen since the last time and begins anew. */
+    synchronized void tell(String step) {
+        holds.sort(Comparator.comparingDouble(Hold::ms).reversed());
+        double longest = holds.isEmpty() ? 0 : holds.get(0).ms();
+        System.out.printf(
+                Locale.ROOT,
+                "%-34s longest hold of ours %5.1f ms, over 16 ms: %d; JavaFX's longest pulse %5.1f ms, mean %.1f ms of %d%n",
+                step,
+                longest,
+                holds.stream().filter(h -> h.ms() > 16).count(),
+                pulses.stream().mapToDouble(p -> p).max().orElse(0),
+                pulses.stream().mapToDouble(p -> p).average().orElse(0),
+                pulses.size());
+        holds.stream()
+                .limit(5)
+                .filter(h -> h.ms() > 8)
+                .forEach(h -> System.out.printf(Locale.ROOT, "      %5.1f ms %s (%s)%n", h.ms(), h.what(), h.inside()));
+        holds.clear();
+        pulses.clear();
+    }
+
+    @Override
+    public void close() {
+        ended = true;
+    }
+}
