@@ -3,10 +3,11 @@ package org.rafterbook.stability;
 import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
 
-/** Finds where a margin that is computed by trials takes a wished value: first between even trials, then closing in. */
+/** Finds where a margin that is computed by trials takes a wished value: between even trials closing in, or going on from a guess. */
 final class MarginSearch {
 
     private static final int MOST_STEPS = 40;
+    private static final int MOST_NEAR = 6;
 
     /** A hundredth of the 0.1 points that answers are held to. */
     private static final double CLOSE = 1e-5;
@@ -14,7 +15,9 @@ final class MarginSearch {
     private final DoubleFunction<@Nullable Double> margin;
     private final double wished;
     private double least = Double.POSITIVE_INFINITY;
+    private double leastAt = Double.NaN;
     private double most = Double.NEGATIVE_INFINITY;
+    private double mostAt = Double.NaN;
     private double unknownAt = Double.NaN;
 
     MarginSearch(DoubleFunction<@Nullable Double> margin, double wished) {
@@ -59,6 +62,41 @@ final class MarginSearch {
         return best;
     }
 
+    /** Whether all margins tried are further than this from the wished one, to the same side. */
+    boolean missesBy(double distance) {
+        return least > wished + distance || most < wished - distance;
+    }
+
+    /** Tries the two values at which another search found its least and its largest margin. */
+    void endsOf(MarginSearch other) {
+        if (other.least <= other.most) {
+            off(other.leastAt);
+            off(other.mostAt);
+        }
+    }
+
+    /** Change of the margin per value about a value, from two trials a part of the range away; 0 where it is unknown. */
+    double slope(double at, double range) {
+        double step = range / 8;
+        double slope = (off(at + step) - off(at - step)) / (2 * step);
+        return Double.isFinite(slope) ? slope : 0;
+    }
+
+    /** The value near a first guess at which the margin is as wished, going on by a known slope; null where that fails. */
+    @Nullable
+    Double near(double guess, double slope, double from, double to) {
+        double x = guess;
+        double steps = slope == 0 ? 0 : MOST_NEAR;
+        for (int step = 0; step < steps && x >= from && x <= to; step++) {
+            double off = off(x);
+            if (Math.abs(off) < CLOSE) {
+                return x;
+            }
+            x -= off / slope;
+        }
+        return null;
+    }
+
     /** Margin less the wished one; NaN, which is no sign change, where it is unknown. */
     private double off(double x) {
         Double value = margin.apply(x);
@@ -66,8 +104,14 @@ final class MarginSearch {
             unknownAt = x;
             return Double.NaN;
         }
-        least = Math.min(least, value);
-        most = Math.max(most, value);
+        if (value < least) {
+            least = value;
+            leastAt = x;
+        }
+        if (value > most) {
+            most = value;
+            mostAt = x;
+        }
         return value - wished;
     }
 

@@ -6,26 +6,28 @@ import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Airframe;
 import org.rafterbook.airframe.AirframeEdits;
-import org.rafterbook.airframe.AirframeProblem;
-import org.rafterbook.airframe.AirframeProblems;
-import org.rafterbook.airframe.Balance;
 import org.rafterbook.airframe.BalancePoint;
-import org.rafterbook.airframe.MassItem;
 import org.rafterbook.airframe.MotorPlace;
 import org.rafterbook.airframe.Planform;
 import org.rafterbook.airframe.Surface;
 import org.rafterbook.airframe.WingGeometry;
 
 /**
- * Where something has to sit, or how large it has to be, for a wished margin. Slides, areas and gaps are found by solving the
- * lattice for each trial (a tenth of a second); ballast follows from moments alone.
+ * Where something has to sit, or how large it has to be, for a wished margin. Slides, areas and gaps are found by solving
+ * lattices for each trial (some hundredths of a second); ballast follows from moments alone.
  */
 public final class Placement {
 
     private static final int TRIALS = 9;
 
+    /** Coarse lattices look for the neighbourhood of an answer, the default ones then say where it is. */
+    private static final LatticeSettings COARSE = new LatticeSettings(8, 2, true, LatticeSettings.Spacing.COSINE);
+
+    /** Margins of coarse lattices are nearer than this to those shown, as a fraction of the chord. */
+    private static final double COARSE_ERROR = 0.05;
+
     private final Airframe airframe;
-    private final @Nullable MotorPlace motor;
+    private final Trials trials;
     private final double wished;
 
     /**
@@ -34,8 +36,8 @@ public final class Placement {
      */
     public Placement(Airframe airframe, @Nullable MotorPlace motor, double wishedMargin) {
         this.airframe = airframe;
-        this.motor = motor == null ? airframe.motor() : motor;
-        this.wished = wishedMargin;
+        trials = new Trials(airframe, motor);
+        wished = wishedMargin;
     }
 
     /**
@@ -46,15 +48,18 @@ public final class Placement {
      * @return place of the first named's root leading edge, m
      */
     public PlacementAnswer slide(List<String> surfaces, double fromM, double toM) {
-        Surface first = surface(surfaces.get(0));
+        Surface first = airframe.surfaces().stream()
+                .filter(s -> s.name().equals(surfaces.get(0)))
+                .findFirst()
+                .orElse(null);
         if (first == null) {
             return PlacementAnswer.none("There is no surface named \"" + surfaces.get(0) + "\".");
         }
-        return search(
-                fromM, toM, first.edgeAftM(), edge -> slid(airframe, surfaces, edge - first.edgeAftM()), "mm", 1000);
+        double present = first.edgeAftM();
+        return search(fromM, toM, present, edge -> slid(surfaces, edge - present), "mm", 1000);
     }
 
-    static Airframe slid(Airframe airframe, List<String> surfaces, double byM) {
+    private Airframe slid(List<String> surfaces, double byM) {
         Airframe moved = airframe;
         for (Surface s : airframe.surfaces()) {
             if (surfaces.contains(s.name())) {
@@ -89,32 +94,28 @@ public final class Placement {
             return PlacementAnswer.none("There is no tailplane.");
         }
         double quarter = Planform.of(tail).quarterChordM();
-        return search(
-                fromFactor,
-                toFactor,
-                1,
-                factor -> {
-                    double size = Math.sqrt(factor);
-                    Airframe scaled = AirframeEdits.scaled(airframe, tail.name(), size, size);
-                    return AirframeEdits.withSurface(
-                            scaled,
-                            tail.name(),
-                            s -> new Surface(
-                                    s.name(),
-                                    s.role(),
-                                    s.edgeAftM() + quarter - Planform.of(s).quarterChordM(),
-                                    s.riseM(),
-                                    s.incidenceRad(),
-                                    s.camber(),
-                                    s.ribs(),
-                                    s.ribsLeft(),
-                                    s.offsetLeftM(),
-                                    s.tiltRad(),
-                                    s.zeroLiftRad(),
-                                    s.cmQuarter()));
-                },
-                "times the area",
-                1);
+        return search(fromFactor, toFactor, 1, factor -> scaled(tail.name(), factor, quarter), "times the area", 1);
+    }
+
+    private Airframe scaled(String tail, double factor, double quarterM) {
+        double size = Math.sqrt(factor);
+        Airframe scaled = AirframeEdits.scaled(airframe, tail, size, size);
+        return AirframeEdits.withSurface(
+                scaled,
+                tail,
+                s -> new Surface(
+                        s.name(),
+                        s.role(),
+                        s.edgeAftM() + quarterM - Planform.of(s).quarterChordM(),
+                        s.riseM(),
+                        s.incidenceRad(),
+                        s.camber(),
+                        s.ribs(),
+                        s.ribsLeft(),
+                        s.offsetLeftM(),
+                        s.tiltRad(),
+                        s.zeroLiftRad(),
+                        s.cmQuarter()));
     }
 
     /** The gap between two wings that gives the margin, the upper one being raised or lowered, m. */
@@ -137,62 +138,12 @@ public final class Placement {
 
     /** Where ballast of a given mass has to lie, m aft of the origin, between two places. */
     public PlacementAnswer ballast(double massKg, double fromM, double toM) {
-        Target target = target();
-        BalancePoint now = balance(airframe);
-        Double at = now.aftM();
-        Double mass = now.massKg();
-        if (target.reason != null || at == null || mass == null) {
-            return PlacementAnswer.none(target.reason != null ? target.reason : unknown(now));
-        }
-        if (!(massKg > 0)) {
-            return PlacementAnswer.none("Ballast needs a mass above zero.");
-        }
-        double place = ((mass + massKg) * target.balanceM - mass * at) / massKg;
-        if (place < fromM || place > toM) {
-            return PlacementAnswer.none(String.format(
-                    Locale.ROOT,
-                    "%.2f g of ballast would have to lie at %.0f mm, outside of %.0f to %.0f mm: it takes more mass, or"
-                            + " the wing has to move.",
-                    massKg * 1000,
-                    place * 1000,
-                    fromM * 1000,
-                    toM * 1000));
-        }
-        return with(new MassItem("ballast", massKg, place, 0), place);
+        return new Ballast(trials, wished).ofMass(massKg, fromM, toM);
     }
 
     /** How much ballast it takes at a given place, kg, up to the most that is allowed. */
     public PlacementAnswer ballastAt(double placeM, double mostKg) {
-        Target target = target();
-        BalancePoint now = balance(airframe);
-        Double at = now.aftM();
-        Double mass = now.massKg();
-        if (target.reason != null || at == null || mass == null) {
-            return PlacementAnswer.none(target.reason != null ? target.reason : unknown(now));
-        }
-        double way = target.balanceM - at;
-        double lever = placeM - target.balanceM;
-        if (Math.abs(way) < 1e-9) {
-            return PlacementAnswer.none("The margin is what is wished already: no ballast is needed.");
-        }
-        if (way * lever <= 0) {
-            return PlacementAnswer.none(String.format(
-                    Locale.ROOT,
-                    "Ballast at %.0f mm moves the balance point the wrong way: it has to lie %s of %.0f mm.",
-                    placeM * 1000,
-                    way > 0 ? "aft" : "ahead",
-                    target.balanceM * 1000));
-        }
-        double massKg = mass * way / lever;
-        if (massKg > mostKg) {
-            return PlacementAnswer.none(String.format(
-                    Locale.ROOT,
-                    "It would take %.2f g of ballast at %.0f mm, more than the %.2f g allowed.",
-                    massKg * 1000,
-                    placeM * 1000,
-                    mostKg * 1000));
-        }
-        return with(new MassItem("ballast", massKg, placeM, 0), massKg);
+        return new Ballast(trials, wished).at(placeM, mostKg);
     }
 
     /**
@@ -201,79 +152,7 @@ public final class Placement {
      * @param minimumKg least mass of the airframe without motor, kg
      */
     public PlacementAnswer ballastToMinimum(double minimumKg, double fromM, double toM) {
-        Double mass = balance(airframe).massKg();
-        if (mass == null) {
-            return PlacementAnswer.none(unknown(balance(airframe)));
-        }
-        double short0 = minimumKg - (mass - (motor == null ? 0 : motor.massKg()));
-        if (short0 <= 0) {
-            return PlacementAnswer.none(String.format(
-                    Locale.ROOT,
-                    "The airframe is %.2f g above the minimum without ballast: none is needed for it.",
-                    -short0 * 1000));
-        }
-        return ballast(short0, fromM, toM);
-    }
-
-    private PlacementAnswer with(MassItem ballast, double value) {
-        Airframe put = put(AirframeEdits.withMass(airframe, ballast));
-        return new PlacementAnswer(value, put, marginOf(put), null);
-    }
-
-    /** Where the balance point has to lie, or why that cannot be said. */
-    private record Target(double balanceM, @Nullable String reason) {}
-
-    private Target target() {
-        String problem = problem(airframe);
-        if (problem != null) {
-            return new Target(0, problem);
-        }
-        GeometrySolution solution = GeometrySolution.of(airframe, LatticeSettings.DEFAULT);
-        return new Target(solution.neutralPointM() - wished * solution.wings().meanChordM(), null);
-    }
-
-    private static @Nullable String problem(Airframe airframe) {
-        return AirframeProblems.ofGeometry(airframe).stream()
-                .filter(p -> p.kind().hidesNeutralPoint())
-                .map(AirframeProblem::sentence)
-                .findFirst()
-                .orElse(null);
-    }
-
-    private static String unknown(BalancePoint balance) {
-        return balance.missing() == null ? "The balance point is unknown." : balance.missing();
-    }
-
-    private BalancePoint balance(Airframe changed) {
-        Double measured = airframe.measuredBalanceM();
-        return measured == null
-                ? Balance.computed(changed.masses(), motor)
-                : Balance.carried(airframe, measured, airframe.motor(), null, changed, motor);
-    }
-
-    /** The changed airframe as a sheet of its own, with the balance that the change leads to. */
-    private Airframe put(Airframe changed) {
-        return new Airframe(
-                changed.surfaces(),
-                changed.masses(),
-                airframe.measuredBalanceM() == null ? null : balance(changed).aftM(),
-                motor);
-    }
-
-    private static @Nullable Double marginOf(Airframe put) {
-        Double balance = Balance.of(put, null).aftM();
-        if (balance == null || problem(put) != null) {
-            return null;
-        }
-        GeometrySolution solution = GeometrySolution.of(put, LatticeSettings.DEFAULT);
-        return (solution.neutralPointM() - balance) / solution.wings().meanChordM();
-    }
-
-    private @Nullable Surface surface(String name) {
-        return airframe.surfaces().stream()
-                .filter(s -> s.name().equals(name))
-                .findFirst()
-                .orElse(null);
+        return new Ballast(trials, wished).toMinimum(minimumKg, fromM, toM);
     }
 
     private @Nullable Surface tail() {
@@ -283,22 +162,19 @@ public final class Placement {
 
     private PlacementAnswer search(
             double from, double to, double present, DoubleFunction<Airframe> change, String unit, double perUnit) {
-        String problem = problem(airframe);
-        if (problem != null) {
-            return PlacementAnswer.none(problem);
+        String problem = trials.problem();
+        BalancePoint now = trials.balance(airframe);
+        if (problem != null || now.aftM() == null) {
+            return PlacementAnswer.none(problem == null ? Trials.unknown(now) : problem);
         }
-        BalancePoint now = balance(airframe);
-        if (now.aftM() == null) {
-            return PlacementAnswer.none(unknown(now));
-        }
-        MarginSearch search = new MarginSearch(x -> marginOf(put(change.apply(x))), wished);
-        Double value = search.nearest(from, to, present, TRIALS);
+        MarginSearch coarse = new MarginSearch(x -> trials.margin(change.apply(x), COARSE), wished);
+        MarginSearch fine = new MarginSearch(x -> trials.margin(change.apply(x), LatticeSettings.DEFAULT), wished);
+        Double value = value(coarse, fine, from, to, present);
         if (value != null) {
-            Airframe put = put(change.apply(value));
-            return new PlacementAnswer(value, put, marginOf(put), null);
+            return trials.answer(value, change.apply(value));
         }
-        if (!Double.isNaN(search.unknownAt())) {
-            return PlacementAnswer.none(missingAt(change.apply(search.unknownAt())));
+        if (!Double.isNaN(coarse.unknownAt())) {
+            return PlacementAnswer.none(trials.missing(change.apply(coarse.unknownAt())));
         }
         return PlacementAnswer.none(String.format(
                 Locale.ROOT,
@@ -306,14 +182,19 @@ public final class Placement {
                 from * perUnit,
                 to * perUnit,
                 unit,
-                100 * search.least(),
-                100 * search.most(),
+                100 * fine.least(),
+                100 * fine.most(),
                 100 * wished));
     }
 
-    /** Why a changed airframe has no margin: its geometry, else the balance that cannot be carried to it. */
-    private String missingAt(Airframe changed) {
-        String problem = problem(changed);
-        return problem == null ? unknown(balance(changed)) : problem;
+    private static @Nullable Double value(
+            MarginSearch coarse, MarginSearch fine, double from, double to, double present) {
+        Double about = coarse.nearest(from, to, present, TRIALS);
+        if (about == null && coarse.missesBy(COARSE_ERROR)) {
+            fine.endsOf(coarse);
+            return null;
+        }
+        Double value = about == null ? null : fine.near(about, coarse.slope(about, (to - from) / TRIALS), from, to);
+        return value == null ? fine.nearest(from, to, present, TRIALS) : value;
     }
 }

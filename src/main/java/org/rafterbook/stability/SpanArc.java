@@ -19,6 +19,9 @@ final class SpanArc {
     /** Panels draw together towards a bend as towards a tip from this change of slope on, and less below. */
     private static final double FULL = 0.5;
 
+    /** Sharp bends, of 60 degrees of sweep and more, need still denser panels. */
+    private static final double MOST_WEIGHT = 1.5;
+
     /** A bend turns at least this much of what it turns seen from twice as far; a curve drawn by many ribs turns half. */
     private static final double SHARP = 0.75;
 
@@ -43,12 +46,18 @@ final class SpanArc {
      * @param yM place across, m
      * @param slantM the same along the slant, m
      * @param widthM how far from there the slopes were taken, m
+     * @param amongMany whether other ribs stand closer than panels
      * @param strength change of slope, the largest of leading edge, trailing edge and height
      * @param sweep the same of the edges alone
      */
-    record Bend(double yM, double slantM, double widthM, double strength, double sweep) {
+    record Bend(double yM, double slantM, double widthM, boolean amongMany, double strength, double sweep) {
+        /** How densely panels draw together, over how they do towards a tip. */
+        private double weight() {
+            return strength < FULL ? strength / FULL : Math.max(1, Math.min(MOST_WEIGHT, 1 + (strength - 1) / 6));
+        }
+
         private boolean near(Bend other) {
-            return Math.abs(yM - other.yM) < widthM;
+            return other.amongMany && Math.abs(yM - other.yM) < widthM;
         }
     }
 
@@ -83,7 +92,7 @@ final class SpanArc {
                 all.add(bend(i, width / 2));
             }
         }
-        // Of ribs close together only the one counts at which the line turns most.
+        // Of ribs closer together than panels only the one counts at which the line turns most.
         return all.stream()
                 .filter(bend -> all.stream().noneMatch(other -> other.strength > bend.strength && other.near(bend)))
                 .toList();
@@ -109,8 +118,7 @@ final class SpanArc {
         double at = slant[i - 1] + steep * (yM - y[i - 1]);
         double densest = root(half * half - (at - middle) * (at - middle));
         for (Bend bend : bends) {
-            double share = Math.min(1, bend.strength / FULL);
-            densest = Math.max(densest, share * root(2 * half * (at - bend.slantM)));
+            densest = Math.max(densest, bend.weight() * root(2 * half * (at - bend.slantM)));
         }
         return steep * densest;
     }
@@ -129,9 +137,12 @@ final class SpanArc {
     private boolean turns(int i, double width) {
         double near = bend(i, width / 2).strength;
         double far = bend(i, width).strength;
-        double spacing = i == 0 ? y[1] - y[0] : Math.min(y[i + 1] - y[i], y[i] - y[i - 1]);
-        boolean rough = spacing < width / 4 && near > ROUGH * far;
+        boolean rough = spacing(i) < width / 4 && near > ROUGH * far;
         return near > WEAKEST && near > SHARP * far && !rough;
+    }
+
+    private double spacing(int i) {
+        return i == 0 ? y[1] - y[0] : Math.min(y[i + 1] - y[i], y[i] - y[i - 1]);
     }
 
     /** Slopes are those between means over halves of the width, so that ribs a little out of line do not count. */
@@ -148,7 +159,7 @@ final class SpanArc {
             }
         }
         double sweep = Math.max(turn(lead, widthM), turn(trail, widthM));
-        return new Bend(y[i], slant[i], widthM, Math.max(sweep, turn(height, widthM)), sweep);
+        return new Bend(y[i], slant[i], widthM, spacing(i) < widthM / 2, Math.max(sweep, turn(height, widthM)), sweep);
     }
 
     private static double turn(double[] mean, double widthM) {
