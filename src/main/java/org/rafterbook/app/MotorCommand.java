@@ -9,6 +9,7 @@ import org.rafterbook.power.MotorEnergy;
 import org.rafterbook.power.MotorLimits;
 import org.rafterbook.power.UnwindingCurve;
 import org.rafterbook.units.Quantity;
+import org.rafterbook.units.UserError;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -31,6 +32,9 @@ final class MotorCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (constant != null && !(constant > 0 && Double.isFinite(constant))) {
+            throw UserError.badInput("The turns constant must be a number above zero.");
+        }
         double loopM = AirCommand.read(Quantity.LENGTH, loop);
         double massKg = AirCommand.read(Quantity.MASS, mass);
         MotorLimits.Band turns = constant == null

@@ -132,7 +132,8 @@ public final class Trials {
 
     static @Nullable TrialNow now(Reader reader, String modelId) {
         Trial trial = openOf(reader, modelId);
-        return trial == null ? null : now(reader, trial);
+        // a setting that was taken away takes its trial's question with it
+        return trial == null || reader.find(SettingDef.class, trial.settingId()) == null ? null : now(reader, trial);
     }
 
     private static TrialNow now(Reader reader, Trial trial) {

@@ -27,7 +27,8 @@ import org.testfx.util.WaitForAsyncUtils;
 /** The program's own window on a real logbook, and a robot at its keys: nothing reaches it but key presses and clicks. */
 public final class WindowRobot implements AutoCloseable {
 
-    private static final int PATIENCE_S = 20;
+    private static final int PATIENCE_S = 40;
+    private static final int SETTLE_MS = 200;
 
     /** A press of the robot's goes through the toolkit's queue several times before the scene hears of it. */
     private static final int HOPS = 6;
@@ -154,7 +155,14 @@ public final class WindowRobot implements AutoCloseable {
                 node -> node instanceof Labeled l
                         && l.getText() != null
                         && OnShow.plain(l.getText()).contains(text));
+        settle();
         return this;
+    }
+
+    /** A person reads before the next press; meanwhile what was loaded together with the text has come too. */
+    private void settle() {
+        WaitForAsyncUtils.sleep(SETTLE_MS, TimeUnit.MILLISECONDS);
+        idle();
     }
 
     /** The field of this name, to read what stands in it and how large. */

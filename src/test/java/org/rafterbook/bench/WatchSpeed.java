@@ -76,9 +76,8 @@ public final class WatchSpeed {
             Painted.when(
                     scene,
                     () -> runs(scene),
-                    at -> shown.complete(new double[] {
-                        (at - pressed) / 1e6, (THREADS.getThreadCpuTime(thread) - worked) / 1e6
-                    }));
+                    at -> shown.complete(
+                            new double[] {(at - pressed) / 1e6, (THREADS.getThreadCpuTime(thread) - worked) / 1e6}));
             Robot keyboard = new Robot();
             keyboard.keyPress(KeyCode.SPACE);
             keyboard.keyRelease(KeyCode.SPACE);

@@ -247,7 +247,7 @@ final class BenchModel {
 
     /** Enters something in the logbook; the bench is loaded again when it is kept. */
     <T> void enter(Job<? extends T> entry, Consumer<? super T> kept) {
-        background.<T>call(entry).then(value -> {
+        background.<T>call(entry).entry().then(value -> {
             load();
             kept.accept(value);
         });
@@ -255,7 +255,7 @@ final class BenchModel {
 
     /** The same with a taker for a refusal. */
     <T> void enter(Job<? extends T> entry, Consumer<? super T> kept, Consumer<Throwable> refused) {
-        background.<T>call(entry).otherwise(refused).then(value -> {
+        background.<T>call(entry).entry().otherwise(refused).then(value -> {
             load();
             kept.accept(value);
         });

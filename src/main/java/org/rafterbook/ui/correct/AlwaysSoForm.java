@@ -168,6 +168,7 @@ public final class AlwaysSoForm {
         }
         background
                 .call(progress -> book.corrections().alwaysSo(modelId, of.id(), from, to))
+                .entry()
                 .otherwise(form::refuse)
                 .then(done -> leave.run());
     }

@@ -217,6 +217,6 @@ public final class ThatTimeForm {
     }
 
     private void enter(Job<Boolean> correction) {
-        background.<Boolean>call(correction).otherwise(form::refuse).then(done -> leave.run());
+        background.<Boolean>call(correction).entry().otherwise(form::refuse).then(done -> leave.run());
     }
 }

@@ -6,10 +6,9 @@ import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.airframe.TrimChange;
 import org.rafterbook.units.Parsed;
-import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityFormat;
-import org.rafterbook.units.QuantityParser;
 import org.rafterbook.units.Unit;
+import org.rafterbook.work.SettingInput;
 
 /** Settings in words: values and steps in the setting's own unit, changes, and what is typed for one. */
 public final class SettingWords {
@@ -21,12 +20,7 @@ public final class SettingWords {
 
     /** The unit a setting is shown in; null for one that is a word. */
     public static @Nullable Unit unit(SettingDef setting) {
-        for (Quantity quantity : Quantity.values()) {
-            if (quantity.name().equals(setting.quantity())) {
-                return Unit.find(setting.unit(), quantity.dimension()).orElse(null);
-            }
-        }
-        return null;
+        return SettingInput.unit(setting);
     }
 
     /** The value in the setting's unit, or the word. */
@@ -62,13 +56,7 @@ public final class SettingWords {
 
     /** Reads what is typed for a setting: a number in its unit or any other of its kind, or a word. */
     public static Parsed<Setting> read(SettingDef setting, String typed) {
-        Unit unit = unit(setting);
-        if (unit == null) {
-            return Parsed.accepted(new Setting(null, typed.strip(), typed.strip()));
-        }
-        return QuantityParser.typed(Quantity.valueOf(setting.quantity()), unit)
-                .read(typed)
-                .then(v -> Parsed.accepted(new Setting(v.si(), null, v.asTyped())));
+        return SettingInput.read(setting, typed);
     }
 
     /** A field for one value of a setting. */
