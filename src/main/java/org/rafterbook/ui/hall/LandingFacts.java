@@ -106,13 +106,19 @@ final class LandingFacts {
         Double atLaunch = line == null ? null : Texts.atLaunch(line.wind());
         fill(left, turns == null ? null : typed.getOrDefault("turnsLeft", MachineNumber.text(turns)), another);
         left.quietly(atLaunch == null ? "" : "of " + Texts.turns(atLaunch) + " at launch");
-        fill(peak, low == null || high == null ? null : typed.getOrDefault("peakM", low + " to " + high), another);
+        fill(peak, low == null || high == null ? null : peakText(low, high), another);
         peak.quietly(
                 low == null || high != null
                         ? HeightWords.known(heights, format)
                         : "at least " + format.text(Quantity.HEIGHT, low));
         fill(note, flight == null ? null : flight.notes(), another);
         fill(leaveOut, flight == null ? null : flight.leftOutWhy(), another);
+    }
+
+    /** In the units of now, which may not be those it was typed in. */
+    private String peakText(double lowM, double highM) {
+        String low = format.shortest(Quantity.HEIGHT, lowM, 3);
+        return lowM == highM ? low : low + " to " + format.shortest(Quantity.HEIGHT, highM, 3);
     }
 
     private static void fill(Field<?> field, @Nullable String kept, boolean another) {

@@ -61,6 +61,11 @@ final class Texts {
         return String.join(", ", parts);
     }
 
+    /** True for what was typed with a unit in it, so that it means the same whatever the units of now. */
+    static boolean namesItsUnit(String typed) {
+        return typed.chars().anyMatch(Character::isLetter);
+    }
+
     /** The margin in per cent, or a dash. */
     static String margin(MarginText.@Nullable Answer answer, int decimals) {
         Double fraction = answer == null ? null : answer.fraction();

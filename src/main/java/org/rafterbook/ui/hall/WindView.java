@@ -232,12 +232,19 @@ final class WindView implements HallSheet {
         Map<String, String> typed = wind == null ? Map.of() : wind.asTyped();
         turns.fill(typed.getOrDefault("turnsWound", ""));
         off.fill(typed.getOrDefault("turnsBackedOff", ""));
-        maxTorque.fill(typed.getOrDefault("maxTorqueNm", ""));
-        launchTorque.fill(typed.getOrDefault("launchTorqueNm", ""));
+        maxTorque.fill(torque(typed.get("maxTorqueNm"), wind == null ? null : wind.maxTorqueNm()));
+        launchTorque.fill(torque(typed.get("launchTorqueNm"), wind == null ? null : wind.launchTorqueNm()));
         ratio.fill(data.ratio()
                 .map(gear -> QuantityFormat.rounded(gear, gear == Math.rint(gear) ? 0 : 2))
                 .orElse(""));
         total.setText("");
+    }
+
+    /** As typed where that names its unit; a bare number was in the units of then, which may not be those of now. */
+    private String torque(@Nullable String typed, @Nullable Double torqueNm) {
+        return torqueNm == null
+                ? ""
+                : typed != null && Texts.namesItsUnit(typed) ? typed : format.shortest(Quantity.TORQUE, torqueNm, 4);
     }
 
     private void offer(HallData data) {
