@@ -120,7 +120,15 @@ public final class SketchComparison {
                 tail,
                 trimmed,
                 trim,
-                trim == null ? "Speed and power need a mass." : trim.missing());
+                why(trim));
+    }
+
+    /** Why speed and power are missing; null where they are not. */
+    private static @Nullable String why(@Nullable TrimAnswer trim) {
+        if (trim == null) {
+            return "Speed and power need a mass.";
+        }
+        return trim.missing() == null ? trim.caution() : trim.missing();
     }
 
     /** The incidence of the tailplane at which the sketch flies hands off at the common lift; null without tailplane. */

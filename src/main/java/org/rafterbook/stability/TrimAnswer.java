@@ -4,11 +4,13 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How a version flies by itself. What does not exist or is unknown is null and {@code missing} says why.
+ * How a version flies by itself. What does not exist or is unknown is null; {@code missing} or, where the linear theory asks
+ * for a lift that no wing has, {@code caution} says why.
  *
  * @param margin stability margin, fraction of the mean chord, with the propeller's term where one is given
  * @param propellerShiftM how far the propeller moves the neutral point, m, negative forward; 0 without one
- * @param liftCoefficient lift coefficient at which the model flies hands off, on the wing area
+ * @param liftCoefficient lift coefficient at which the model flies hands off, on the wing area; also where it is beyond
+ *     stall
  * @param speed that goes with it, m/s
  * @param angleOfAttackRad of the stick, rad
  * @param surfaces lift and angles of each surface at trim, in the sheet's order
@@ -18,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param circle what the circle does to trim; null in straight flight
  * @param slowMode how an upset dies away or grows
  * @param missing why something is null
- * @param caution what to mind where the linear theory is stretched; null where nothing is
+ * @param caution that there is no steady glide because trim lies beyond stall; null where it does not
  */
 public record TrimAnswer(
         double margin,
@@ -56,7 +58,7 @@ public record TrimAnswer(
      * What half a degree on one surface does.
      *
      * @param liftChange change of the trimmed lift coefficient for half a degree leading edge up
-     * @param speedShare change of speed over speed; null where there is no trim
+     * @param speedShare change of speed over speed; null where there is no glide
      */
     public record Touchiness(
             String name, double liftChange, @Nullable Double speedShare) {}

@@ -18,7 +18,8 @@ import org.rafterbook.airframe.WingGeometry;
 /** Trim, touchiness and the slow mode on the model of rows MM-01 and MM-02. */
 class TrimTest {
 
-    private static final Airframe MODEL = cambered(AirframeEdits.turned(Models.damped(), "wing", Math.toRadians(3)));
+    private static final Airframe MODEL =
+            cambered(AirframeEdits.turned(Models.damped(), "wing", Math.toRadians(-0.25)));
     private static final GeometrySolution SOLVED = GeometrySolution.of(MODEL, LatticeSettings.DEFAULT);
     private static final double CHORD = WingGeometry.of(MODEL).meanChordM();
 
@@ -91,8 +92,8 @@ class TrimTest {
                 .mapToDouble(TrimAnswer.Touchiness::liftChange)
                 .sum();
         assertThat(sum).isCloseTo(0, within(1e-9));
-        Airframe turned =
-                AirframeEdits.turned(AirframeEdits.turned(MODEL, "wing", Math.toRadians(5)), "tail", Math.toRadians(2));
+        Airframe turned = AirframeEdits.turned(
+                AirframeEdits.turned(MODEL, "wing", Math.toRadians(1.75)), "tail", Math.toRadians(2));
         TrimAnswer other = Trim.of(SOLVED, turned, at(0.1));
         assertThat(lift(other)).isCloseTo(lift(trim), within(1e-9));
         assertThat(angle(other) - angle(trim)).isCloseTo(Math.toRadians(-2), within(1e-9));
@@ -226,7 +227,18 @@ class TrimTest {
         Airframe down = AirframeEdits.turned(MODEL, "tail", Math.toRadians(12));
         assertThat(Trim.of(SOLVED, down, at(0.2)).missing()).contains("noses over");
         assertThat(Trim.of(SOLVED, down, at(0.2)).speed()).isNull();
-        assertThat(Trim.of(SOLVED, MODEL, at(0.01)).caution()).contains("stall");
+    }
+
+    @Test
+    void aTrimBeyondStallIsNoGlideAndGivesNoSpeed() {
+        TrimAnswer trim = Trim.of(SOLVED, MODEL, at(0.02));
+        assertThat(trim.caution()).startsWith("No steady glide here").contains("beyond stall");
+        assertThat(lift(trim)).isGreaterThan(1.6);
+        assertThat(trim.speed()).isNull();
+        assertThat(trim.inducedPowerW()).isNull();
+        assertThat(trim.touchiness()).allMatch(t -> t.speedShare() == null);
+        assertThat(trim.missing()).isNull();
+        assertThat(Trim.of(SOLVED, MODEL, at(0.1)).caution()).isNull();
     }
 
     @Test

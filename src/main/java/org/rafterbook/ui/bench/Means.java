@@ -70,7 +70,8 @@ final class Means {
 
     private void trim() {
         TrimAnswer trim = looked.trim();
-        add("Hands-off speed, m/s", BenchWords.number(trim == null ? null : trim.speed(), 2));
+        boolean glides = trim == null || trim.caution() == null;
+        add("Hands-off speed, m/s", glides ? BenchWords.number(trim == null ? null : trim.speed(), 2) : "no glide");
         add("Lift coefficient there", BenchWords.number(trim == null ? null : trim.liftCoefficient(), 2));
         if (trim == null) {
             return;

@@ -8,9 +8,11 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.stability.StabilityAnswer;
 import org.rafterbook.stability.TrimAnswer;
+import org.rafterbook.ui.kit.CautionBox;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.kit.Words;
@@ -22,8 +24,9 @@ import org.rafterbook.work.Surroundings;
 final class MeansBlock {
 
     private final GridPane grid = new GridPane();
+    private final VBox caution = Lay.column(0);
     private final Label remark = Words.hint("");
-    private final Sheet.Section section = new Sheet.Section("What it means", "", grid, remark);
+    private final Sheet.Section section = new Sheet.Section("What it means", "", caution, grid, remark);
 
     MeansBlock() {
         grid.getStyleClass().add("means");
@@ -47,12 +50,14 @@ final class MeansBlock {
     void show(Looked now, @Nullable Looked beside, Surroundings in, @Nullable Double ownFormulaM) {
         List<Means.Row> rows = Means.of(now, in, ownFormulaM);
         List<Means.Row> others = beside == null ? List.of() : Means.of(beside, in, null);
+        String stall = now.trim() == null ? null : now.trim().caution();
+        caution.getChildren().setAll(stall == null ? List.of() : List.of(new CautionBox("Beyond stall.", stall)));
+        Lay.show(caution, stall != null);
         grid.getChildren().clear();
         for (int i = 0; i < rows.size(); i++) {
             Means.Row row = rows.get(i);
             Label name = Words.aside(row.name());
             name.setMinWidth(0);
-            name.setWrapText(true);
             name.setWrapText(true);
             Label value = Words.body(row.value());
             value.setMinWidth(Label.USE_PREF_SIZE);
@@ -64,7 +69,6 @@ final class MeansBlock {
                     .findFirst()
                     .orElse("");
             if (beside != null) {
-                // the unit stands with the first of the two
                 // the unit stands with the first of the two
                 Label quiet = Words.hint(other.replace(" mm", ""));
                 quiet.setMinWidth(Label.USE_PREF_SIZE);
@@ -101,7 +105,6 @@ final class MeansBlock {
                 : Stream.of(
                         problems,
                         trim.missing(),
-                        trim.caution(),
                         "Speeds in " + in.airFrom() + ", " + BenchWords.number(in.airDensity(), 3)
                                 + " kg/m³. Linear theory: the computed margin is no promise of safe flight near people.",
                         closed == null ? null : "Closed form: " + closed);

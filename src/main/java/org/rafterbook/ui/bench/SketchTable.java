@@ -14,6 +14,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.rafterbook.stability.SketchComparison;
+import org.rafterbook.stability.TrimAnswer;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.action.Keys;
 import org.rafterbook.ui.kit.Amount;
@@ -82,8 +83,8 @@ final class SketchTable implements BenchPage {
                 : bench.facts().classSheet().minAirframeKg();
         mass.fill(minimum == null ? bench.facts().weights().sumKg() : minimum);
         mass.field().quietly(minimum == null ? "this model's parts" : "the class's minimum");
-        Double hands =
-                bench.shown().trim() == null ? null : bench.shown().trim().liftCoefficient();
+        TrimAnswer trim = bench.shown().trim();
+        Double hands = trim == null || trim.caution() != null ? null : trim.liftCoefficient();
         lift.fill(hands == null ? 0.7 : Math.rint(hands * 100) / 100);
         model.background()
                 .call(steps -> context.book().bench().comparison().designs(BenchModel.shown(bench)))

@@ -47,6 +47,10 @@ class BenchPlaceTest {
     }
 
     private Rigged teasel() {
+        return teasel(2);
+    }
+
+    private Rigged teasel(double wingDeg) {
         Rigged taken = window.book
                 .sheets()
                 .take(new AirframeSheet(
@@ -59,7 +63,7 @@ class BenchPlaceTest {
                                                 Role.WING,
                                                 0.10,
                                                 0.04,
-                                                Math.toRadians(2),
+                                                Math.toRadians(wingDeg),
                                                 0.04,
                                                 Planforms.roundedTips(0.42, 0.11, 0.08, 0.25)),
                                         Surface.symmetric(
@@ -146,6 +150,13 @@ class BenchPlaceTest {
         window.press(KeyCode.ESCAPE);
         assertThat(window.margin()).isEqualTo(before);
         assertThat(window.book.riggings().strip(now().model().id())).hasSize(1);
+    }
+
+    @Test
+    void aTrimBeyondStallShowsACautionAndNoSpeed() {
+        teasel(12);
+        assertThat(window.sees("No steady glide here")).isTrue();
+        assertThat(window.sees("no glide")).isTrue();
     }
 
     @Test
