@@ -84,15 +84,7 @@ public final class ClassSheets {
      * it was never weighed.
      */
     static @Nullable Double weighedKg(Reader reader, Version version) {
-        Weighing last = reader.where(Weighing.class, "modelId", version.modelId()).stream()
-                .filter(x -> x.massKg() != null && x.motorKg() != null)
-                .filter(x -> {
-                    Version of = reader.find(Version.class, x.versionId());
-                    return of != null && of.build() == version.build();
-                })
-                .max(Comparator.comparing((Weighing x) -> x.versionId().equals(version.id()))
-                        .thenComparing(Weighing::at))
-                .orElse(null);
+        Weighing last = Weighings.newest(reader, version, x -> x.massKg() != null && x.motorKg() != null);
         Double scale = last == null ? null : last.massKg();
         Double motor = last == null ? null : last.motorKg();
         if (last == null || scale == null || motor == null) {

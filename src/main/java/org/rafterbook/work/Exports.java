@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -101,11 +100,7 @@ public final class Exports {
     }
 
     private static Map<String, AirframeSheet> sheets(Reader reader) {
-        Map<String, Weighing> weighings = new HashMap<>();
-        reader.all(Weighing.class).stream()
-                .filter(x -> x.balanceM() != null)
-                .sorted(Comparator.comparing(Weighing::at))
-                .forEach(x -> weighings.put(x.versionId(), x));
+        Map<String, Weighing> weighings = Weighings.newestBalances(reader);
         Map<String, AirframeSheet> sheets = new LinkedHashMap<>();
         Set<String> stems = new HashSet<>();
         List<Model> models = new ArrayList<>(reader.all(Model.class));

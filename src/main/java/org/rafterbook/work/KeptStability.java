@@ -2,10 +2,7 @@ package org.rafterbook.work;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Airframe;
 import org.rafterbook.airframe.AirframeProblem;
@@ -28,23 +25,13 @@ final class KeptStability {
 
     private static final Logger LOG = LoggerFactory.getLogger(KeptStability.class);
     private static final String KIND = "stability";
-    private static final int SOLUTIONS = 8;
+    private static final int LAST_FEW = 8;
     private static final JsonMapper JSON = new JsonMapper();
 
     private final Logbook logbook;
-    private final Map<Airframe, StabilityAnswer> known = new ConcurrentHashMap<>();
-
-    private final Map<Airframe, GeometrySolution> solutions = lastFew();
-    private final Map<Airframe, StabilityAnswer> glanced = lastFew();
-
-    private static <V> Map<Airframe, V> lastFew() {
-        return new LinkedHashMap<>(16, 0.75f, true) {
-            @Override
-            protected boolean removeEldestEntry(Map.Entry<Airframe, V> eldest) {
-                return size() > SOLUTIONS;
-            }
-        };
-    }
+    private final OnceEach<Airframe, StabilityAnswer> known = new OnceEach<>(Integer.MAX_VALUE);
+    private final OnceEach<Airframe, GeometrySolution> solutions = new OnceEach<>(LAST_FEW);
+    private final OnceEach<Airframe, StabilityAnswer> glanced = new OnceEach<>(LAST_FEW);
 
     KeptStability(Logbook logbook) {
         this.logbook = logbook;
@@ -52,51 +39,42 @@ final class KeptStability {
 
     /** The answer for an airframe; asked again for the same shape it is not computed again. */
     StabilityAnswer of(Airframe airframe) {
-        if (AirframeProblems.ofGeometry(airframe).stream()
-                .map(AirframeProblem::kind)
-                .anyMatch(AirframeProblem.Kind::hidesNeutralPoint)) {
-            return Stability.analyse(airframe);
-        }
-        return known.computeIfAbsent(Stability.shape(airframe), this::fromLogbook);
+        Airframe shape = Stability.shape(airframe);
+        return isHidden(airframe) ? Stability.analyse(airframe) : known.of(shape, () -> fromLogbook(airframe, shape));
     }
 
     /** The answer for an airframe that is only looked at, such as a wing under the pointer: it is not kept. */
-    synchronized StabilityAnswer glance(Airframe airframe) {
+    StabilityAnswer glance(Airframe airframe) {
+        if (isHidden(airframe)) {
+            return Stability.analyse(airframe);
+        }
         Airframe shape = Stability.shape(airframe);
-        StabilityAnswer kept = known.get(shape);
-        if (kept == null) {
-            kept = glanced.get(shape);
-        }
-        GeometrySolution solved = kept == null ? solution(airframe).orElse(null) : null;
-        if (solved != null) {
-            kept = Stability.answer(shape, solved);
-            glanced.put(shape, kept);
-        }
-        return kept == null ? Stability.analyse(airframe) : kept;
+        return known.find(shape).orElseGet(() -> glanced.of(shape, () -> Stability.answer(shape, solved(airframe))));
     }
 
     /** The solved flow of a shape, the last few kept: turning an incidence back and forth solves nothing again. */
-    synchronized Optional<GeometrySolution> solution(Airframe airframe) {
-        Airframe shape = Stability.shape(airframe);
-        GeometrySolution solved = solutions.get(shape);
-        if (solved == null) {
-            solved = Stability.solve(airframe).orElse(null);
-            if (solved != null) {
-                solutions.put(shape, solved);
-            }
-        }
-        return Optional.ofNullable(solved);
+    Optional<GeometrySolution> solution(Airframe airframe) {
+        return isHidden(airframe) ? Optional.empty() : Optional.of(solved(airframe));
     }
 
-    private StabilityAnswer fromLogbook(Airframe shape) {
+    private GeometrySolution solved(Airframe sound) {
+        return solutions.of(Stability.shape(sound), () -> Stability.solve(sound).orElseThrow());
+    }
+
+    private static boolean isHidden(Airframe airframe) {
+        return AirframeProblems.ofGeometry(airframe).stream()
+                .map(AirframeProblem::kind)
+                .anyMatch(AirframeProblem.Kind::hidesNeutralPoint);
+    }
+
+    private StabilityAnswer fromLogbook(Airframe airframe, Airframe shape) {
         String digest = VersionDigest.sha256(Geometry.write("", "", shape));
         StabilityAnswer kept =
                 logbook.read(r -> Optional.ofNullable(read(r, digest))).orElse(null);
         if (kept != null) {
             return kept;
         }
-        StabilityAnswer answer =
-                solution(shape).map(s -> Stability.answer(shape, s)).orElseGet(() -> Stability.analyse(shape));
+        StabilityAnswer answer = Stability.answer(shape, solved(airframe));
         try {
             logbook.keepComputed(KIND, digest, Stability.ENGINE_VERSION, JSON.writeValueAsString(answer));
         } catch (JsonProcessingException e) {

@@ -30,7 +30,14 @@ public final class Margins {
 
     private final Logbook logbook;
     private final KeptStability shapes;
-    private final Map<String, MarginAnswer> known = new ConcurrentHashMap<>();
+    private final Map<Asked, MarginAnswer> known = new ConcurrentHashMap<>();
+
+    /** All that a margin rests on beside its zero: a correction of the version or of the one weighed asks anew. */
+    private record Asked(
+            String digest,
+            @Nullable MotorPlace motor,
+            @Nullable Weighing weighing,
+            @Nullable String weighedDigest) {}
 
     Margins(Logbook logbook) {
         this.logbook = logbook;
@@ -86,15 +93,12 @@ public final class Margins {
         }
         MotorPlace motor = motor(reader, version, geometry, motorId, fraction);
         Weighing weighing = weighing(reader, version);
-        String key = version.digest()
-                + '|'
-                + motor
-                + '|'
-                + (weighing == null ? "" : weighing.id())
-                + (weighing == null ? "" : weighing.toString().hashCode());
+        Version weighedAs = weighing == null ? null : reader.get(Version.class, weighing.versionId());
+        Asked key = new Asked(version.digest(), motor, weighing, weighedAs == null ? null : weighedAs.digest());
         MarginAnswer answer = known.get(key);
         if (answer == null) {
-            answer = of(shapes.of(geometry), balance(reader, geometry, motor, weighing));
+            Airframe then = weighedAs == null ? null : Geometry.of(weighedAs);
+            answer = of(shapes.of(geometry), balance(geometry, motor, weighing, then));
             known.put(key, answer);
         }
         return shifted(answer, zeroShift(reader, version));
@@ -169,15 +173,6 @@ public final class Margins {
     }
 
     private static BalancePoint balance(
-            Reader reader, Airframe geometry, @Nullable MotorPlace motor, @Nullable Weighing weighing) {
-        return balance(
-                geometry,
-                motor,
-                weighing,
-                weighing == null ? null : Geometry.of(reader.get(Version.class, weighing.versionId())));
-    }
-
-    private static BalancePoint balance(
             Airframe geometry, @Nullable MotorPlace motor, @Nullable Weighing weighing, @Nullable Airframe then) {
         Double measured = weighing == null ? null : weighing.balanceM();
         if (weighing == null || measured == null) {
@@ -190,19 +185,8 @@ public final class Margins {
         return Balance.carried(then == null ? geometry : then, measured, onBoard, weighing.massKg(), geometry, motor);
     }
 
-    /** The newest measured balance of this version, else of the model's other versions of this build. */
     private static @Nullable Weighing weighing(Reader reader, Version version) {
-        List<Weighing> measured = new ArrayList<>();
-        for (Weighing x : reader.where(Weighing.class, "modelId", version.modelId())) {
-            Version of = reader.find(Version.class, x.versionId());
-            if (x.balanceM() != null && of != null && of.build() == version.build()) {
-                measured.add(x);
-            }
-        }
-        return measured.stream()
-                .max(Comparator.comparing((Weighing x) -> x.versionId().equals(version.id()))
-                        .thenComparing(Weighing::at))
-                .orElse(null);
+        return Weighings.newest(reader, version, x -> x.balanceM() != null);
     }
 
     private static @Nullable MotorPlace motor(

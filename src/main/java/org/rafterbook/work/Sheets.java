@@ -2,7 +2,6 @@ package org.rafterbook.work;
 
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -55,10 +54,7 @@ public final class Sheets {
             if (geometry == null) {
                 throw UserError.badInput("This version has no geometry to write: enter its surfaces first.");
             }
-            Weighing last = r.where(Weighing.class, "versionId", versionId).stream()
-                    .filter(x -> x.balanceM() != null)
-                    .max(Comparator.comparing(Weighing::at))
-                    .orElse(null);
+            Weighing last = Weighings.newestBalances(r).get(versionId);
             return new AirframeSheet(model.name(), model.letter() + version.number(), Exports.balanced(geometry, last));
         });
         AirframeSheets.write(sheet, file);

@@ -5,12 +5,14 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Airframe;
 import org.rafterbook.airframe.MotorPlace;
 import org.rafterbook.airframe.Version;
 import org.rafterbook.airframe.Weighing;
 import org.rafterbook.logbook.Logbook;
+import org.rafterbook.logbook.Reader;
 import org.rafterbook.units.TypedValue;
 import org.rafterbook.units.UserError;
 
@@ -47,6 +49,29 @@ public final class Weighings {
         return logbook.read(r -> r.where(Weighing.class, "modelId", modelId).stream()
                 .sorted(Comparator.comparing(Weighing::at).reversed())
                 .toList());
+    }
+
+    /** The newest weighing of this version that measured what is asked for, else of the model's other versions of this build. */
+    static @Nullable Weighing newest(Reader reader, Version version, Predicate<Weighing> measured) {
+        return reader.where(Weighing.class, "modelId", version.modelId()).stream()
+                .filter(measured)
+                .filter(x -> {
+                    Version of = reader.find(Version.class, x.versionId());
+                    return of != null && of.build() == version.build();
+                })
+                .max(Comparator.comparing((Weighing x) -> x.versionId().equals(version.id()))
+                        .thenComparing(Weighing::at))
+                .orElse(null);
+    }
+
+    /** The newest balance measured of each version, keyed by version id. */
+    static Map<String, Weighing> newestBalances(Reader reader) {
+        Map<String, Weighing> newest = new HashMap<>();
+        reader.all(Weighing.class).stream()
+                .filter(x -> x.balanceM() != null)
+                .sorted(Comparator.comparing(Weighing::at))
+                .forEach(x -> newest.put(x.versionId(), x));
+        return newest;
     }
 
     /** Keeps a weighing of a version. */

@@ -199,6 +199,25 @@ class MarginsTest {
         assertThat(second.differenceFrom(first).bandPoints()).isLessThan(first.band());
     }
 
+    @Test
+    void aCorrectionOfTheVersionThatWasWeighedMovesTheBalanceCarriedFromIt() {
+        // weighed with the wing at 130 mm, then slid to 140: its 0.90 g of 5.00 g move the balance by 1.8 mm; had it
+        // always
+        // stood at 134, by 6 x 0.9 / 5 = 1.08 mm
+        Airframe plane = twoWings(
+                List.of(new MassItem("lower", 0.0009, 0.18, 0.02), new MassItem("rest", 0.0025, 0.14, 0)), 0.0016);
+        Airframe measured = new Airframe(plane.surfaces(), plane.masses(), 0.145, plane.motor());
+        Rigged weighed = book.sheets().take(new AirframeSheet("Quire", "q1", measured));
+        SettingDef position = position(weighed);
+        String model = weighed.model().id();
+        Rigged sketch = book.riggings().sketch(weighed.version().id(), Map.of(position.id(), Setting.of(0.14)), null);
+        assertThat(book.margins().ofVersion(sketch.version().id(), null, 1).balanceM())
+                .isCloseTo(0.145 + 0.0018, within(1e-9));
+        book.corrections().alwaysSo(model, position.id(), Setting.of(0.13), Setting.of(0.134));
+        assertThat(book.margins().ofVersion(sketch.version().id(), null, 1).balanceM())
+                .isCloseTo(0.145 + 0.00108, within(1e-9));
+    }
+
     private static SettingDef position(Rigged rigged) {
         return rigged.settings().stream()
                 .filter(d -> "lower.edge_aft_mm".equals(d.path()))
