@@ -53,6 +53,12 @@ public record Version(
         return new Version(id, modelId, build, number, digest, geometry, markedGood, shiftM, reason, sketch, madeAt);
     }
 
+    /** The same version as one that is only looked at. */
+    public Version asSketch() {
+        return new Version(
+                id, modelId, build, number, digest, geometry, markedGood, zeroShiftM, zeroShiftReason, true, madeAt);
+    }
+
     /** The same version as one that flies. */
     public Version taken() {
         return new Version(

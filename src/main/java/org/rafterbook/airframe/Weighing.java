@@ -24,4 +24,10 @@ public record Weighing(
         @Nullable Double accuracyM,
         Instant at,
         @Nullable String notes,
-        Map<String, String> asTyped) {}
+        Map<String, String> asTyped) {
+
+    /** The same measurement of another version. */
+    public Weighing of(String version) {
+        return new Weighing(id, modelId, version, massKg, balanceM, motorKg, motorAftM, accuracyM, at, notes, asTyped);
+    }
+}

@@ -26,4 +26,42 @@ public record Trial(
         String drawnOrder,
         Instant openedAt,
         @Nullable Instant judgedAt,
-        @Nullable String endedWhy) {}
+        @Nullable String endedWhy) {
+
+    /** The same comparison of other values, each a number in SI or a word. */
+    public Trial comparing(
+            @Nullable Double newA, @Nullable String newWordA, @Nullable Double newB, @Nullable String newWordB) {
+        return new Trial(
+                id,
+                modelId,
+                settingId,
+                newA,
+                newWordA,
+                newB,
+                newWordB,
+                perSide,
+                seed,
+                drawnOrder,
+                openedAt,
+                judgedAt,
+                endedWhy);
+    }
+
+    /** The same comparison of the values of a setting that took the place of its own. */
+    public Trial of(String setting) {
+        return new Trial(
+                id,
+                modelId,
+                setting,
+                numberA,
+                wordA,
+                numberB,
+                wordB,
+                perSide,
+                seed,
+                drawnOrder,
+                openedAt,
+                judgedAt,
+                endedWhy);
+    }
+}

@@ -27,6 +27,12 @@ sealed interface AirframeEdit {
     /** The airframe with the change, which it must carry. */
     Airframe laidOn(Airframe airframe, Set<SheetPath.Key> tied);
 
+    /** What is changed, by itself; empty where something is added. */
+    Airframe was();
+
+    /** What it is changed to, by itself; empty where it is taken away. */
+    Airframe becomes();
+
     /** What undo will say. */
     default String why(boolean added, boolean gone) {
         return item() + (added ? " added" : gone ? " taken away" : " changed");
@@ -47,6 +53,16 @@ sealed interface AirframeEdit {
                 return before == null && there == null;
             }
             return blank(there, tied).equals(blank(before, tied));
+        }
+
+        @Override
+        public Airframe was() {
+            return alone(before);
+        }
+
+        @Override
+        public Airframe becomes() {
+            return alone(after);
         }
 
         @Override
@@ -87,8 +103,8 @@ sealed interface AirframeEdit {
             return with(airframe, set.surfaces(), masses);
         }
 
-        private static Airframe alone(Surface surface) {
-            return new Airframe(List.of(surface), List.of(), null, null);
+        private static Airframe alone(@Nullable Surface surface) {
+            return new Airframe(surface == null ? List.of() : List.of(surface), List.of(), null, null);
         }
 
         /** The surface without what settings choose. */
@@ -133,6 +149,20 @@ sealed interface AirframeEdit {
                 return before == null && there == null;
             }
             return tied.contains(SheetPath.Key.MASS) || there.massKg() == before.massKg();
+        }
+
+        @Override
+        public Airframe was() {
+            return alone(before);
+        }
+
+        @Override
+        public Airframe becomes() {
+            return alone(after);
+        }
+
+        private static Airframe alone(@Nullable MassItem mass) {
+            return new Airframe(List.of(), mass == null ? List.of() : List.of(mass), null, null);
         }
 
         @Override

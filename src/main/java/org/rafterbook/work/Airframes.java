@@ -19,6 +19,7 @@ import org.rafterbook.airframe.SettingValue;
 import org.rafterbook.airframe.SheetPath;
 import org.rafterbook.airframe.Surface;
 import org.rafterbook.airframe.Version;
+import org.rafterbook.flight.Trial;
 import org.rafterbook.logbook.Logbook;
 import org.rafterbook.logbook.Reader;
 import org.rafterbook.logbook.Writer;
@@ -160,6 +161,7 @@ public final class Airframes {
     }
 
     private static void layOnAll(Writer writer, Model model, AirframeEdit edit) {
+        putTrialsRight(writer, model, edit);
         boolean any =
                 writer.where(Version.class, "modelId", model.id()).stream().anyMatch(v -> v.geometry() != null);
         for (Version version : writer.where(Version.class, "modelId", model.id())) {
@@ -171,6 +173,20 @@ public final class Airframes {
         }
         deal(writer, model, Riggings.now(writer, model.id()).version());
         forgetUnused(writer, model.id());
+    }
+
+    /** The trial of a setting whose value is put right with its surface or mass compares the right one. */
+    private static void putTrialsRight(Writer writer, Model model, AirframeEdit edit) {
+        for (SettingDef def : VersionBook.definitions(writer, model.id())) {
+            SheetPath path = def.path() == null ? null : SheetPath.parse(def.path());
+            if (path != null
+                    && path.isIn(edit.was())
+                    && path.isIn(edit.becomes())
+                    && path.read(edit.was()) != path.read(edit.becomes())) {
+                Corrections.putTrialsRight(
+                        writer, def, Setting.of(path.read(edit.was())), Setting.of(path.read(edit.becomes())));
+            }
+        }
     }
 
     private static void deal(Writer writer, Model model, @Nullable Version version) {
@@ -209,6 +225,11 @@ public final class Airframes {
             if (def.path() != null
                     && writer.where(SettingValue.class, "settingId", def.id()).isEmpty()
                     && writer.where(Version.class, "modelId", modelId).stream().anyMatch(v -> v.geometry() != null)) {
+                Trial open = Trials.openOf(writer, modelId);
+                if (open != null && open.settingId().equals(def.id())) {
+                    throw UserError.badInput(
+                            "The open trial compares two values of " + def.label() + ". End the trial first.");
+                }
                 writer.remove(SettingDef.class, def.id());
             }
         }

@@ -7,12 +7,14 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Airframe;
 import org.rafterbook.airframe.Model;
 import org.rafterbook.airframe.TrimChange;
 import org.rafterbook.flight.Recovered;
 import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.logbook.Logbook;
+import org.rafterbook.logbook.Reader;
 import org.rafterbook.review.Share;
 import org.rafterbook.rules.ClassSheet;
 import org.rafterbook.stability.Weights;
@@ -34,7 +36,6 @@ final class BenchReading {
         return logbook.read(r -> {
             ClassSheet sheet = ClassSheets.of(r, model.id());
             Airframe geometry = shown.geometry();
-            String own = r.preference(BenchDesk.OWN_FORMULA + shown.version().id());
             return new BenchDesk.Facts(
                     flights,
                     desk.weighings().of(model.id()),
@@ -49,8 +50,14 @@ final class BenchReading {
                             geometry == null || geometry.motor() == null
                                     ? 0
                                     : geometry.motor().massKg()),
-                    own == null ? null : (Double) Double.parseDouble(own));
+                    ownFormula(r, shown.version().id()));
         });
+    }
+
+    /** What the flyer's own formula gives for a version, m aft of the origin; null where none was typed. */
+    static @Nullable Double ownFormula(Reader reader, String versionId) {
+        String own = reader.preference(BenchDesk.OWN_FORMULA + versionId);
+        return own == null ? null : (Double) Double.parseDouble(own);
     }
 
     /** The strip, newest first. */

@@ -9,6 +9,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Airframe;
@@ -19,9 +20,9 @@ import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.airframe.SettingValue;
 import org.rafterbook.airframe.Version;
 import org.rafterbook.airframe.VersionDigest;
-import org.rafterbook.airframe.Weighing;
 import org.rafterbook.flight.Flight;
 import org.rafterbook.flight.FlightDraft;
+import org.rafterbook.flight.Trial;
 import org.rafterbook.logbook.Logbook;
 import org.rafterbook.logbook.Reader;
 import org.rafterbook.logbook.Writer;
@@ -69,14 +70,14 @@ public final class Corrections {
                 .filter(v -> versions.containsKey(v.versionId()))
                 .filter(v -> new Setting(v.number(), v.word(), v.asTyped()).same(value, 0))
                 .map(v -> versions.get(v.versionId()))
-                .filter(java.util.Objects::nonNull)
+                .filter(Objects::nonNull)
                 .sorted(Comparator.comparingInt(Version::number))
                 .toList();
     }
 
     /**
      * 'It was always so': puts a value right in every version of the model that carries it. Versions that become equal
-     * become one; flights and riggings are kept.
+     * become one; flights, riggings, weighings, marks and zeros are kept, and trials compare the right values.
      *
      * @return how many versions were put right
      */
@@ -93,6 +94,7 @@ public final class Corrections {
         if (carriers.isEmpty()) {
             throw UserError.badInput("No version of " + model.name() + " carries that value.");
         }
+        putTrialsRight(writer, writer.get(SettingDef.class, settingId), wrong, right);
         for (Version version : carriers) {
             Map<String, Setting> values = new HashMap<>();
             for (SettingValue value : writer.where(SettingValue.class, "versionId", version.id())) {
@@ -114,9 +116,11 @@ public final class Corrections {
             Writer writer,
             Model model,
             List<SettingDef> settings,
-            Version version,
+            Version given,
             Map<String, Setting> values,
             @Nullable Airframe base) {
+        // whoever goes through all versions may hold one that has taken over another's marks since
+        Version version = writer.get(Version.class, given.id());
         Airframe geometry = base == null ? null : VersionBook.applied(settings, values, base);
         String digest = VersionDigest.of(model.id(), version.build(), settings, values, geometry);
         Version equal = writer.where(Version.class, "digest", digest).stream()
@@ -130,34 +134,28 @@ public final class Corrections {
                             ? null
                             : Geometry.write(model.name(), model.letter() + version.number(), geometry)));
         } else {
-            merge(writer, version, equal);
+            new Merging(writer, model, version, equal).make(writer);
         }
     }
 
-    private static void merge(Writer writer, Version gone, Version kept) {
-        for (Rigging r : writer.where(Rigging.class, "versionId", gone.id())) {
-            writer.update(r.withVersion(kept.id()));
+    /**
+     * Lets the trials of a setting compare what its values were put right to. A judged one whose two values became equal
+     * stays as it was flown.
+     *
+     * @throws UserError where that is the open one
+     */
+    static void putTrialsRight(Writer writer, SettingDef setting, Setting wrong, Setting right) {
+        double tolerance = Objects.requireNonNullElse(setting.tolerance(), 0.0);
+        for (Trial trial : writer.where(Trial.class, "settingId", setting.id())) {
+            Setting a = Trials.valueA(trial).same(wrong, tolerance) ? right : Trials.valueA(trial);
+            Setting b = Trials.valueB(trial).same(wrong, tolerance) ? right : Trials.valueB(trial);
+            if (!a.same(b, tolerance)) {
+                writer.update(trial.comparing(a.number(), a.word(), b.number(), b.word()));
+            } else if (trial.judgedAt() == null) {
+                throw UserError.badInput("The open trial compares two values of " + setting.label()
+                        + " that would be one then. End the trial first.");
+            }
         }
-        for (Weighing x : writer.where(Weighing.class, "versionId", gone.id())) {
-            writer.update(new Weighing(
-                    x.id(),
-                    x.modelId(),
-                    kept.id(),
-                    x.massKg(),
-                    x.balanceM(),
-                    x.motorKg(),
-                    x.motorAftM(),
-                    x.accuracyM(),
-                    x.at(),
-                    x.notes(),
-                    x.asTyped()));
-        }
-        if (kept.sketch() && !gone.sketch()) {
-            writer.update(kept.taken());
-        }
-        writer.where(SettingValue.class, "versionId", gone.id())
-                .forEach(v -> writer.remove(SettingValue.class, v.id()));
-        writer.remove(Version.class, gone.id());
     }
 
     /** 'It was different that time': these flights were flown on another rigging that is there already. */

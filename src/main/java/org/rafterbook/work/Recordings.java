@@ -18,6 +18,7 @@ import org.rafterbook.flight.Flight;
 import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.logbook.Logbook;
 import org.rafterbook.logbook.Reader;
+import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.units.UserError;
 
 /** What is recorded of a model's settings and flights: what the flyer is shown before a correction is made. */
@@ -29,19 +30,23 @@ public final class Recordings {
         this.logbook = logbook;
     }
 
-    /** Two versions that a correction would make one. */
-    public record Equal(String gone, String kept) {}
+    /**
+     * Two versions that a correction would make one.
+     *
+     * @param carried what becomes of the marks, zeros and figures on the one that goes, in sentences
+     */
+    public record Equal(String gone, String kept, List<String> carried) {}
 
     /** Which versions become equal when the value is put right, by name. */
-    public List<Equal> becomeEqual(String modelId, String settingId, Setting wrong, Setting right) {
+    public List<Equal> becomeEqual(String modelId, String settingId, Setting wrong, Setting right, DisplayUnits units) {
         return logbook.read(r -> {
             Model model = r.get(Model.class, modelId);
             List<SettingDef> settings = VersionBook.definitions(r, modelId);
-            Map<String, String> named = new LinkedHashMap<>();
+            Map<String, Version> there = new LinkedHashMap<>();
             List<Version> carriers = Corrections.carrying(r, modelId, settingId, wrong);
             r.where(Version.class, "modelId", modelId).stream()
                     .filter(v -> !carriers.contains(v))
-                    .forEach(v -> named.put(v.digest(), model.letter() + v.number()));
+                    .forEach(v -> there.put(v.digest(), v));
             List<Equal> equal = new ArrayList<>();
             for (Version version : carriers) {
                 Map<String, Setting> values =
@@ -50,10 +55,12 @@ public final class Recordings {
                 Airframe base = Geometry.of(version);
                 Airframe geometry = base == null ? null : VersionBook.applied(settings, values, base);
                 String digest = VersionDigest.of(modelId, version.build(), settings, values, geometry);
-                String name = model.letter() + version.number();
-                String kept = named.putIfAbsent(digest, name);
+                Version kept = there.putIfAbsent(digest, version);
                 if (kept != null) {
-                    equal.add(new Equal(name, kept));
+                    equal.add(new Equal(
+                            model.letter() + version.number(),
+                            model.letter() + kept.number(),
+                            new Merging(r, model, version, kept).sentences(units)));
                 }
             }
             return equal;

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Airframe;
 import org.rafterbook.airframe.Model;
@@ -17,6 +18,7 @@ import org.rafterbook.airframe.SettingValue;
 import org.rafterbook.airframe.SheetPath;
 import org.rafterbook.airframe.TrimChange;
 import org.rafterbook.airframe.Version;
+import org.rafterbook.airframe.Weighing;
 import org.rafterbook.flight.Flight;
 import org.rafterbook.logbook.Logbook;
 import org.rafterbook.logbook.Reader;
@@ -278,8 +280,10 @@ public final class Riggings {
             if (!version.sketch()) {
                 throw UserError.badInput("That version has flown; it stays.");
             }
-            w.where(SettingValue.class, "versionId", versionId).forEach(v -> w.remove(SettingValue.class, v.id()));
-            w.remove(Version.class, versionId);
+            if (!w.where(Weighing.class, "versionId", versionId).isEmpty()) {
+                throw UserError.badInput("That version was weighed; take its weighing away first.");
+            }
+            forget(w, versionId);
         });
     }
 
@@ -296,7 +300,7 @@ public final class Riggings {
         Rigging last = all.isEmpty() ? null : all.get(all.size() - 1);
         if (last == null) {
             begin(writer, model, version, why, trialId);
-        } else if (!last.versionId().equals(version.id()) || !java.util.Objects.equals(last.trialId(), trialId)) {
+        } else if (!last.versionId().equals(version.id()) || !Objects.equals(last.trialId(), trialId)) {
             boolean flown = !writer.where(Flight.class, "riggingId", last.id()).isEmpty();
             if (flown) {
                 begin(writer, model, version, why, trialId);
@@ -326,9 +330,7 @@ public final class Riggings {
             Writer writer, List<Rigging> all, Rigging last, Version version, String why, @Nullable String trialId) {
         String left = last.versionId();
         Rigging before = all.size() > 1 ? all.get(all.size() - 2) : null;
-        if (before != null
-                && before.versionId().equals(version.id())
-                && java.util.Objects.equals(before.trialId(), trialId)) {
+        if (before != null && before.versionId().equals(version.id()) && Objects.equals(before.trialId(), trialId)) {
             writer.remove(Rigging.class, last.id());
         } else {
             writer.update(new Rigging(
@@ -346,18 +348,27 @@ public final class Riggings {
         }
     }
 
+    /** Takes a version away that no rigging needs; where something was measured or said of it, it stays as a sketch. */
     static void forgetIfUnused(Writer writer, String versionId) {
         Version version = writer.find(Version.class, versionId);
         if (version == null
                 || version.sketch()
-                || version.markedGood()
-                || !writer.where(Rigging.class, "versionId", versionId).isEmpty()
-                || !writer.where(org.rafterbook.airframe.Weighing.class, "versionId", versionId)
-                        .isEmpty()) {
+                || !writer.where(Rigging.class, "versionId", versionId).isEmpty()) {
             return;
         }
-        writer.where(org.rafterbook.airframe.SettingValue.class, "versionId", versionId)
-                .forEach(v -> writer.remove(org.rafterbook.airframe.SettingValue.class, v.id()));
+        if (version.markedGood()
+                || version.zeroShiftM() != null
+                || BenchReading.ownFormula(writer, versionId) != null
+                || !writer.where(Weighing.class, "versionId", versionId).isEmpty()) {
+            writer.update(version.asSketch());
+        } else {
+            forget(writer, versionId);
+        }
+    }
+
+    private static void forget(Writer writer, String versionId) {
+        writer.where(SettingValue.class, "versionId", versionId)
+                .forEach(v -> writer.remove(SettingValue.class, v.id()));
         writer.remove(Version.class, versionId);
     }
 

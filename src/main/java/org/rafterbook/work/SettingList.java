@@ -16,6 +16,7 @@ import org.rafterbook.airframe.SettingValue;
 import org.rafterbook.airframe.SheetPath;
 import org.rafterbook.airframe.Surface;
 import org.rafterbook.airframe.Version;
+import org.rafterbook.flight.Trial;
 import org.rafterbook.logbook.Logbook;
 import org.rafterbook.logbook.Writer;
 import org.rafterbook.units.UserError;
@@ -153,7 +154,7 @@ public final class SettingList {
         return def;
     }
 
-    /** The setting that sets the same key so far gives up its values to this one and goes. */
+    /** The setting that sets the same key so far gives up its values and trials to this one and goes. */
     private static void absorb(Writer writer, SettingDef into, String path) {
         for (SettingDef other : VersionBook.definitions(writer, into.modelId())) {
             if (!path.equals(other.path()) || other.id().equals(into.id())) {
@@ -172,6 +173,9 @@ public final class SettingList {
                             value.word(),
                             value.asTyped()));
                 }
+            }
+            for (Trial trial : writer.where(Trial.class, "settingId", other.id())) {
+                writer.update(trial.of(into.id()));
             }
             writer.remove(SettingDef.class, other.id());
         }

@@ -117,11 +117,11 @@ public final class Trials {
                 trial.drawnOrder());
     }
 
-    private static Setting valueA(Trial trial) {
+    static Setting valueA(Trial trial) {
         return new Setting(trial.numberA(), trial.wordA(), null);
     }
 
-    private static Setting valueB(Trial trial) {
+    static Setting valueB(Trial trial) {
         return new Setting(trial.numberB(), trial.wordB(), null);
     }
 

@@ -465,9 +465,10 @@ class BenchEntriesTest {
         Rigged second = slide(first, 0.106);
         fly(second);
         SettingDef position = setting(first, "wing.edge_aft_mm");
-        List<Recordings.Equal> equal =
-                book.recordings().becomeEqual(first.model().id(), position.id(), Setting.of(0.106), Setting.of(0.10));
-        assertThat(equal).containsExactly(new Recordings.Equal("t2", "t1"));
+        List<Recordings.Equal> equal = book.recordings()
+                .becomeEqual(
+                        first.model().id(), position.id(), Setting.of(0.106), Setting.of(0.10), DisplayUnits.METRIC);
+        assertThat(equal).containsExactly(new Recordings.Equal("t2", "t1", List.of()));
         book.corrections().alwaysSo(first.model().id(), position.id(), Setting.of(0.106), Setting.of(0.10));
         assertThat(book.riggings().strip(first.model().id()))
                 .extracting(r -> r.version().id())

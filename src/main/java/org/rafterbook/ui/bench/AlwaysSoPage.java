@@ -13,7 +13,7 @@ final class AlwaysSoPage implements BenchPage {
     AlwaysSoPage(BenchContext context) {
         BenchDesk.Bench bench = context.model().bench().get();
         String modelId = bench == null ? "" : bench.now().model().id();
-        form = new AlwaysSoForm(context.tools(), context.book(), modelId, () -> {
+        form = new AlwaysSoForm(context.tools(), context.book(), context.units(), modelId, () -> {
             context.model().load();
             context.back().run();
         });

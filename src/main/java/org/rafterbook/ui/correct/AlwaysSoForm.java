@@ -16,6 +16,7 @@ import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.SettingWords;
 import org.rafterbook.ui.kit.Words;
 import org.rafterbook.ui.shell.Tools;
+import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.Corrections;
 import org.rafterbook.work.Recordings;
@@ -31,6 +32,7 @@ public final class AlwaysSoForm {
     private final Book book;
     private final FxBackground background;
     private final FxBackground.Slot slot = new FxBackground.Slot();
+    private final DisplayUnits units;
     private final String modelId;
     private final Runnable leave;
     private final FormSheet form;
@@ -44,9 +46,10 @@ public final class AlwaysSoForm {
     /**
      * @param leave called when it is done or left
      */
-    public AlwaysSoForm(Tools tools, Book book, String modelId, Runnable leave) {
+    public AlwaysSoForm(Tools tools, Book book, DisplayUnits units, String modelId, Runnable leave) {
         this.book = book;
         this.background = tools.background();
+        this.units = units;
         this.modelId = modelId;
         this.leave = leave;
         form = new FormSheet(tools.keys(), "It was always so", "a value recorded wrongly");
@@ -121,7 +124,7 @@ public final class AlwaysSoForm {
                         book.corrections().carriers(modelId, of.id(), from),
                         to == null || to.same(from, 0)
                                 ? List.of()
-                                : book.recordings().becomeEqual(modelId, of.id(), from, to)))
+                                : book.recordings().becomeEqual(modelId, of.id(), from, to, units)))
                 .in(slot)
                 .then(this::list);
     }
@@ -141,6 +144,7 @@ public final class AlwaysSoForm {
         for (Recordings.Equal equal : seen.equal()) {
             list.getChildren()
                     .add(Words.prose(equal.gone() + " becomes equal to " + equal.kept() + ": they become one."));
+            equal.carried().forEach(said -> list.getChildren().add(Words.prose(said)));
         }
         list.getChildren()
                 .add(Words.prose(count(flights) + " stay where they are; riggings stay, and Ctrl+Z takes it back."));
