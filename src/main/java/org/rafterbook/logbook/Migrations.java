@@ -28,7 +28,7 @@ record Migrations(int edition, List<String> locations) {
     static final int APPLICATION_ID = 0x52616674;
 
     /** Raised together with each new file under {@code migrations}. */
-    static final Migrations STANDARD = new Migrations(1, List.of("classpath:migrations"));
+    static final Migrations STANDARD = new Migrations(2, List.of("classpath:migrations"));
 
     /** Held here because loggers are kept weakly. */
     private static final Logger FLYWAY = Logger.getLogger("org.flywaydb");

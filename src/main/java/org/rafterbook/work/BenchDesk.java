@@ -26,9 +26,6 @@ import org.rafterbook.units.UserError;
 /** What the Bench shows and does: a model with its rig strip, and a trim looked at before it is set. */
 public final class BenchDesk {
 
-    /** What a preference of the flyer's own formula begins with, before the version's id. */
-    static final String OWN_FORMULA = "bench.own_neutral_point_m.";
-
     private final Logbook logbook;
     private final Riggings riggings;
     private final Margins margins;
@@ -231,9 +228,7 @@ public final class BenchDesk {
     /** Keeps what the flyer's own formula gives for a version, m aft of the origin; null forgets it. */
     public void ownFormula(String versionId, @Nullable Double neutralPointM) {
         logbook.change(
-                "own formula",
-                w -> w.preference(
-                        OWN_FORMULA + versionId, neutralPointM == null ? null : String.valueOf(neutralPointM)));
+                "own formula", w -> w.update(w.get(Version.class, versionId).withOwnNeutralPoint(neutralPointM)));
     }
 
     /** Keeps the circle in which the figures are computed. */

@@ -7,14 +7,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Airframe;
 import org.rafterbook.airframe.Model;
 import org.rafterbook.airframe.TrimChange;
 import org.rafterbook.flight.Recovered;
 import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.logbook.Logbook;
-import org.rafterbook.logbook.Reader;
 import org.rafterbook.review.Share;
 import org.rafterbook.rules.ClassSheet;
 import org.rafterbook.stability.Weights;
@@ -50,14 +48,8 @@ final class BenchReading {
                             geometry == null || geometry.motor() == null
                                     ? 0
                                     : geometry.motor().massKg()),
-                    ownFormula(r, shown.version().id()));
+                    shown.version().ownNeutralPointM());
         });
-    }
-
-    /** What the flyer's own formula gives for a version, m aft of the origin; null where none was typed. */
-    static @Nullable Double ownFormula(Reader reader, String versionId) {
-        String own = reader.preference(BenchDesk.OWN_FORMULA + versionId);
-        return own == null ? null : (Double) Double.parseDouble(own);
     }
 
     /** The strip, newest first. */

@@ -134,7 +134,7 @@ public final class Corrections {
                             ? null
                             : Geometry.write(model.name(), model.letter() + version.number(), geometry)));
         } else {
-            new Merging(writer, model, version, equal).make(writer);
+            new Merging(model, version, equal).make(writer);
         }
     }
 

@@ -3,13 +3,11 @@ package org.rafterbook.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Model;
 import org.rafterbook.airframe.Rigging;
 import org.rafterbook.airframe.SettingValue;
 import org.rafterbook.airframe.Version;
 import org.rafterbook.airframe.Weighing;
-import org.rafterbook.logbook.Reader;
 import org.rafterbook.logbook.Writer;
 import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.units.Quantity;
@@ -25,15 +23,11 @@ final class Merging {
     private final Model model;
     private final Version gone;
     private final Version kept;
-    private final @Nullable Double ownGone;
-    private final @Nullable Double ownKept;
 
-    Merging(Reader reader, Model model, Version gone, Version kept) {
+    Merging(Model model, Version gone, Version kept) {
         this.model = model;
         this.gone = gone;
         this.kept = kept;
-        ownGone = BenchReading.ownFormula(reader, gone.id());
-        ownKept = BenchReading.ownFormula(reader, kept.id());
     }
 
     /** What becomes of the flyer's own words and figures on the version that goes, in sentences. */
@@ -52,6 +46,8 @@ final class Merging {
             said.add("The zero of " + name(kept) + ", " + format.difference(Quantity.LENGTH, own) + ", stands; that of "
                     + name(gone) + ", " + format.difference(Quantity.LENGTH, zero) + ", is told in its reason.");
         }
+        Double ownGone = gone.ownNeutralPointM();
+        Double ownKept = kept.ownNeutralPointM();
         if (ownGone != null && ownKept == null) {
             said.add("Your own formula's " + format.text(Quantity.LENGTH, ownGone) + " for " + name(gone) + " is "
                     + name(kept) + "'s.");
@@ -71,12 +67,10 @@ final class Merging {
         }
         Version one = kept.sketch() && !gone.sketch() ? kept.taken() : kept;
         one = one.withMark(gone.markedGood() || kept.markedGood());
-        writer.update(gone.zeroShiftM() == null ? one : withZero(one));
-        if (ownGone != null) {
-            writer.preference(BenchDesk.OWN_FORMULA + gone.id(), null);
-            writer.preference(
-                    BenchDesk.OWN_FORMULA + kept.id(), String.valueOf(Objects.requireNonNullElse(ownKept, ownGone)));
+        if (kept.ownNeutralPointM() == null) {
+            one = one.withOwnNeutralPoint(gone.ownNeutralPointM());
         }
+        writer.update(gone.zeroShiftM() == null ? one : withZero(one));
         writer.where(SettingValue.class, "versionId", gone.id())
                 .forEach(v -> writer.remove(SettingValue.class, v.id()));
         writer.remove(Version.class, gone.id());

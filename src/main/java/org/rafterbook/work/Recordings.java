@@ -60,7 +60,7 @@ public final class Recordings {
                     equal.add(new Equal(
                             model.letter() + version.number(),
                             model.letter() + kept.number(),
-                            new Merging(r, model, version, kept).sentences(units)));
+                            new Merging(model, version, kept).sentences(units)));
                 }
             }
             return equal;

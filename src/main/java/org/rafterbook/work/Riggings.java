@@ -358,7 +358,7 @@ public final class Riggings {
         }
         if (version.markedGood()
                 || version.zeroShiftM() != null
-                || BenchReading.ownFormula(writer, versionId) != null
+                || version.ownNeutralPointM() != null
                 || !writer.where(Weighing.class, "versionId", versionId).isEmpty()) {
             writer.update(version.asSketch());
         } else {

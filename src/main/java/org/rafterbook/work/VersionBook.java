@@ -114,6 +114,7 @@ final class VersionBook {
                 false,
                 null,
                 null,
+                null,
                 sketch,
                 clock.instant()));
         for (Map.Entry<String, Setting> entry : snapped.entrySet()) {

@@ -113,6 +113,7 @@ class ConstraintsTest {
                         false,
                         null,
                         null,
+                        null,
                         false,
                         Samples.EVENING)));
         var setting = new org.rafterbook.airframe.SettingDef(

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.rafterbook.airframe.Version;
 import org.rafterbook.flight.Flight;
 import org.rafterbook.flight.Session;
 import org.rafterbook.units.UserError;
@@ -74,15 +75,30 @@ class MigrationsTest {
     }
 
     @Test
+    void theResultOfTheFlyersOwnFormulaMovesFromThePreferencesToItsVersion() {
+        try (Sql sql = Connections.writer(file)) {
+            sql.run("INSERT INTO preference VALUES ('bench.own_neutral_point_m.v2', '0.171')");
+        }
+        try (Logbook logbook = Logbook.open(file, Mode.EXISTING)) {
+            assertThat(logbook.read(r -> r.get(Version.class, "v2")).ownNeutralPointM())
+                    .isEqualTo(0.171);
+            assertThat(logbook.read(r -> r.get(Version.class, "v1")).ownNeutralPointM())
+                    .isNull();
+            assertThat(logbook.<String>find(r -> r.preference("bench.own_neutral_point_m.v2")))
+                    .isNull();
+        }
+    }
+
+    @Test
     void aRebuiltParentKeepsItsChildrenAndACopyOfBeforeIsKept() {
         Map<String, Long> before = rowsOf(file);
-        try (Logbook logbook = Logbook.open(file, Mode.EXISTING, later("rebuild", 3))) {
+        try (Logbook logbook = Logbook.open(file, Mode.EXISTING, later("rebuild", 4))) {
             assertThat(list(logbook, r -> r.all(Session.class))).hasSize(1);
             assertThat(list(logbook, r -> r.all(Flight.class))).hasSize(1);
             assertThat(logbook.check()).isEmpty();
         }
         assertThat(rowsOf(file)).isEqualTo(before);
-        assertThat(version("user_version")).isEqualTo(3);
+        assertThat(version("user_version")).isEqualTo(4);
         Path copy = folder.resolve("season, edition 1.rafterbook");
         assertThat(rowsOf(copy)).isEqualTo(before);
         Logbook.open(copy, Mode.EXISTING).close();
@@ -90,14 +106,14 @@ class MigrationsTest {
 
     @Test
     void aLogbookUpToDateIsNotMigratedAgain() {
-        Logbook.open(file, Mode.EXISTING, later("rebuild", 3)).close();
-        Logbook.open(file, Mode.EXISTING, later("rebuild", 3)).close();
+        Logbook.open(file, Mode.EXISTING, later("rebuild", 4)).close();
+        Logbook.open(file, Mode.EXISTING, later("rebuild", 4)).close();
         assertThat(folder.toFile().list())
                 .containsExactlyInAnyOrder("season.rafterbook", "season, edition 1.rafterbook");
     }
 
     @ParameterizedTest
-    @CsvSource({"dangling, 3", "broken, 2"})
+    @CsvSource({"dangling, 4", "broken, 3"})
     void aMigrationThatFailsLeavesTheLogbookAsItWas(String what, int edition) {
         Map<String, Long> before = rowsOf(file);
         java.util.logging.Logger flyway = java.util.logging.Logger.getLogger("org.flywaydb");
@@ -117,7 +133,7 @@ class MigrationsTest {
 
     @Test
     void anOlderLogbookOpenedForReadingIsNotChanged() {
-        assertThatThrownBy(() -> Logbook.open(file, Mode.READ_ONLY, later("rebuild", 3)))
+        assertThatThrownBy(() -> Logbook.open(file, Mode.READ_ONLY, later("rebuild", 4)))
                 .isInstanceOf(UserError.class)
                 .hasMessageContaining("is of an older edition (1)");
         assertThat(version("user_version")).isEqualTo(1);

@@ -91,7 +91,7 @@ class OpeningTest {
         overwrite(60, 7);
         refused(
                 mode,
-                "The logbook " + file + " was written by a newer Rafterbook (edition 7, this program knows up to 1)."
+                "The logbook " + file + " was written by a newer Rafterbook (edition 7, this program knows up to 2)."
                         + " Open it with that one; nothing in it was touched.");
     }
 

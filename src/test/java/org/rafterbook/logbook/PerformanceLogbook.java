@@ -160,6 +160,7 @@ public final class PerformanceLogbook {
                         v == 2,
                         null,
                         null,
+                        null,
                         false,
                         Samples.EVENING));
                 flown.versions.add(version);

@@ -35,7 +35,18 @@ final class Samples {
 
     static Version version(Model model, int number) {
         return new Version(
-                Logbook.newId(), model.id(), 1, number, model.id() + number, null, false, null, null, false, EVENING);
+                Logbook.newId(),
+                model.id(),
+                1,
+                number,
+                model.id() + number,
+                null,
+                false,
+                null,
+                null,
+                null,
+                false,
+                EVENING);
     }
 
     static Rigging rigging(Version version, int ordinal, @Nullable Rigging previous) {

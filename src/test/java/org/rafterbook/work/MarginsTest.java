@@ -22,7 +22,6 @@ import org.rafterbook.airframe.Role;
 import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.airframe.Surface;
-import org.rafterbook.airframe.Version;
 import org.rafterbook.exchange.AirframeSheet;
 import org.rafterbook.logbook.Mode;
 import org.rafterbook.power.Motor;
@@ -174,23 +173,7 @@ class MarginsTest {
         Map<String, Setting> slide = Map.of(position(quire).id(), Setting.of(0.14));
         MarginAnswer first = book.margins().ofVersion(quire.version().id(), null, 1);
         MarginAnswer second = book.bench().look(quire, slide, AIR).margin();
-        Version now =
-                book.logbook().read(r -> r.get(Version.class, quire.version().id()));
-        book.logbook()
-                .enter(
-                        "zero",
-                        w -> w.update(new Version(
-                                now.id(),
-                                now.modelId(),
-                                now.build(),
-                                now.number(),
-                                now.digest(),
-                                now.geometry(),
-                                now.markedGood(),
-                                -0.003,
-                                "flew neutral",
-                                now.sketch(),
-                                now.madeAt())));
+        book.bench().zero(quire.version().id(), -0.003, "flew neutral");
         double points = 0.003 / first.meanChordM();
         assertThat(book.margins().ofVersion(quire.version().id(), null, 1).margin())
                 .isCloseTo(first.margin() - points, within(1e-12));
