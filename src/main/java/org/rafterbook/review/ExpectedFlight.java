@@ -53,7 +53,7 @@ public record ExpectedFlight(
                 .filter(f -> Math.abs(f.motor().partialFraction() - next.partialFraction()) < 1e-9)
                 .toList();
         if (alike.size() < FEWEST) {
-            return Answer.cannotTell("Cannot tell what to expect: "
+            return Answer.cannotTell("Cannot tell yet what to expect: "
                     + Figures.count(alike.size(), "flight") + " of " + model
                     + (next.partialFraction() < 1 ? " on this part of a motor" : " on a full motor")
                     + (alike.size() == 1 ? " counts" : " count") + " so far, " + FEWEST + " are needed.");
@@ -98,7 +98,7 @@ public record ExpectedFlight(
                 + Figures.count(flights, "flight") + " of " + model
                 + (atLeast > 0 ? ", " + atLeast + " of them \"at least\"" : "") + ".");
         if (sameSettings == 0) {
-            sentences.add("These settings were not flown yet: the band allows for what they may do.");
+            sentences.add("None of these flights had these settings: the band allows for what they may do.");
         }
         if (unscaled > 0) {
             sentences.add(Figures.count(unscaled, "flight") + " could not be scaled to these turns or this air.");

@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.units.QuantityFormat;
 
@@ -56,8 +58,8 @@ class ExpectedFlightTest {
     void fewerThanThreeFlightsCannotTell() {
         assertThat(ExpectedFlight.of(
                         "Teasel", evening("old", 2, 600, 1), next("tonight", 2, 1500.0, 1, null), NO_HEIGHTS))
-                .isEqualTo(Answer.cannotTell("Cannot tell what to expect: 2 flights of Teasel on a full motor count so"
-                        + " far, 3 are needed."));
+                .isEqualTo(Answer.cannotTell("Cannot tell yet what to expect: 2 flights of Teasel on a full motor count"
+                        + " so far, 3 are needed."));
     }
 
     @Test
@@ -105,7 +107,22 @@ class ExpectedFlightTest {
         assertThat(other.bandS().width()).isGreaterThan(1.2 * flown.bandS().width());
         assertThat(other.sameSettings()).isZero();
         assertThat(other.sentences(METRIC))
-                .contains("These settings were not flown yet: the band allows for what they may do.");
+                .contains("None of these flights had these settings: the band allows for what they may do.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {3, 4, 8, 20})
+    void oneSpoiltFlightAmongSeveralMovesTheExpectationLittle(int sound) {
+        List<ReviewFlight> flights = new ArrayList<>(evening("old", sound, 600, 11));
+        NextFlight next = next("tonight", 2, 1500.0, 1, null);
+        ExpectedFlight without = known(ExpectedFlight.of("T", flights, next, NO_HEIGHTS));
+        for (double spoilt : new double[] {2, 30, 120}) {
+            List<ReviewFlight> with = new ArrayList<>(flights);
+            with.add(flight("tonight", 1, Outcome.exact(spoilt), 1500, 1, 2));
+            ExpectedFlight expected = known(ExpectedFlight.of("T", with, next, NO_HEIGHTS));
+            assertThat(expected.durationS()).as("after %s s", spoilt).isCloseTo(without.durationS(), within(25.0));
+            assertThat(expected.bandS().low()).as("after %s s", spoilt).isGreaterThan(380);
+        }
     }
 
     @Test
