@@ -91,9 +91,13 @@ public final class HallDesk {
         });
     }
 
-    /** What the prepared flight may do; empty without a model. */
-    public Optional<Outlook> outlook(Prepared prepared, Evening evening, Progress progress) {
-        return outlooks.of(prepared, evening, progress);
+    /**
+     * What the prepared flight may do; empty without a model.
+     *
+     * @param relaunch true where it goes on the wind of the last flight
+     */
+    public Optional<Outlook> outlook(Prepared prepared, boolean relaunch, Evening evening, Progress progress) {
+        return outlooks.of(prepared, relaunch, evening, progress);
     }
 
     /** The version of the model with the highest estimate, where another than the present one has it. */

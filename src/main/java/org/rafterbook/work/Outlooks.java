@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.rafterbook.flight.FlightEvent;
 import org.rafterbook.flight.FlightEventKind;
 import org.rafterbook.flight.Session;
+import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.power.Motor;
 import org.rafterbook.power.Wind;
 import org.rafterbook.review.Answer;
@@ -27,6 +28,11 @@ import org.rafterbook.review.ReviewFlight;
  */
 final class Outlooks {
 
+    private static final Answer<TouchRisk> NO_VENUE =
+            Answer.cannotTell("The chance to touch cannot be told before tonight's venue is chosen.");
+    private static final Answer<TouchRisk> NO_HEIGHT =
+            Answer.cannotTell("The chance to touch cannot be told: this venue has no mark yet that costs time.");
+
     /** What a fit of heights rests on. */
     private record Fitted(List<ReviewFlight> flights, Map<String, Level> now) {}
 
@@ -40,8 +46,12 @@ final class Outlooks {
         this.clock = clock;
     }
 
-    /** The outlook; empty without a model. */
-    Optional<Outlook> of(Prepared prepared, Evening evening, Progress progress) {
+    /**
+     * The outlook; empty without a model.
+     *
+     * @param relaunch true where the flight goes on what the last one left on its motor
+     */
+    Optional<Outlook> of(Prepared prepared, boolean relaunch, Evening evening, Progress progress) {
         Rigged rigged = prepared.rigged();
         if (rigged == null) {
             return Optional.empty();
@@ -52,7 +62,7 @@ final class Outlooks {
                 .filter(p -> !p.waiting())
                 .map(ReviewPoint::flight)
                 .toList();
-        NextFlight next = next(prepared, rigged, evening, reading);
+        NextFlight next = next(prepared, relaunch, rigged, evening, reading);
         Answer<CeilingModel> model = heights(flights, next.settings(), progress);
         Answer<TouchRisk> touching = touching(evening, model);
         Double torque = next.launchTorqueNm();
@@ -82,15 +92,23 @@ final class Outlooks {
     private Answer<TouchRisk> touching(Evening evening, Answer<CeilingModel> model) {
         HeightMark limit = Heights.limiting(evening.heights(), evening.venue());
         return limit == null
-                ? ReviewDesk.NO_HEIGHT
+                ? evening.venue() == null ? NO_VENUE : NO_HEIGHT
                 : model.then(heights ->
                         Answer.known(new TouchRisk(limit, Ceiling.of(heights, limit.heightM()), desk.chance())));
     }
 
-    private NextFlight next(Prepared prepared, Rigged rigged, Evening evening, ReviewReading reading) {
+    private NextFlight next(
+            Prepared prepared, boolean relaunch, Rigged rigged, Evening evening, ReviewReading reading) {
         LocalDate today = LocalDate.now(clock);
-        Wind wind = prepared.wind();
-        Motor motor = prepared.motor();
+        FlightLine last = relaunch && prepared.again() != null ? prepared.last() : null;
+        Wind wind = last == null ? prepared.wind() : last.wind();
+        Motor motor = last == null ? prepared.motor() : last.motor();
+        WindShare winds = reading.winds();
+        Double turns = wind == null
+                ? null
+                : last == null
+                        ? winds.usualUse(wind)
+                        : winds.usualUseAgain(wind, last.flight().launchNoOfWind());
         Session session = evening.session();
         return new NextFlight(
                 ReviewLevels.of(rigged),
@@ -98,8 +116,8 @@ final class Outlooks {
                 session == null ? "" : session.id(),
                 session == null ? today : session.localDate(),
                 motor == null ? null : motor.id(),
-                wind == null ? null : reading.winds().usualUse(wind),
-                wind == null ? null : wind.launchTorqueNm(),
+                turns,
+                wind == null || last != null ? null : wind.launchTorqueNm(),
                 motor == null ? 1 : motor.fraction(),
                 evening.densityKgPerM3());
     }

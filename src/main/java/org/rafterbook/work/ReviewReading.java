@@ -68,9 +68,23 @@ final class ReviewReading {
         marks = reader.whereIn(VenueMark.class, "venueId", venues).stream()
                 .collect(Collectors.toMap(VenueMark::id, m -> m));
         trials = reader.where(Trial.class, "modelId", modelId);
-        FlightLine last = lines.isEmpty() ? null : lines.get(lines.size() - 1);
-        limit = last == null ? null : Heights.limiting(Heights.of(reader, last.session(), last.venue()), last.venue());
+        limit = limit(reader);
         points = points(margins);
+    }
+
+    /** Of the latest session in which a height is known: one flight in a hall nobody named must not empty the answer. */
+    private @Nullable HeightMark limit(Reader reader) {
+        Set<String> asked = new HashSet<>();
+        for (int i = lines.size() - 1; i >= 0; i--) {
+            FlightLine line = lines.get(i);
+            HeightMark found = asked.add(line.session().id())
+                    ? Heights.limiting(Heights.of(reader, line.session(), line.venue()), line.venue())
+                    : null;
+            if (found != null) {
+                return found;
+            }
+        }
+        return null;
     }
 
     /** Every rigging, oldest first; never empty. */
@@ -98,7 +112,7 @@ final class ReviewReading {
         return trials;
     }
 
-    /** The lowest thing in the way where the model flew last; null where no height is known. */
+    /** The lowest thing in the way where the model flew last with a height known; null where none is. */
     @Nullable
     HeightMark limit() {
         return limit;

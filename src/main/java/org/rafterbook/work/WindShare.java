@@ -60,6 +60,17 @@ final class WindShare {
         return atLaunch == null || !(atLaunch > 0) ? null : Double.valueOf(atLaunch * (1 - usualShareLeft));
     }
 
+    /**
+     * Turns that another launch of a wind will use, of those its launch before has left; null where nobody counted them.
+     *
+     * @param before number of that launch
+     */
+    @Nullable
+    Double usualUseAgain(Wind wind, int before) {
+        Double left = leftByLaunch.get(launch(wind, before));
+        return left == null || !(left > 0) ? null : Double.valueOf(left * (1 - usualShareLeft));
+    }
+
     private @Nullable Double used(Flight flight, Wind wind) {
         Double atLaunch = flight.launchNoOfWind() <= 1
                 ? wound(wind)

@@ -47,7 +47,8 @@ class OutlookTest {
     }
 
     private Outlook outlook() {
-        return desk.outlook(desk.prepare(), desk.evening(), Progress.none()).orElseThrow();
+        return desk.outlook(desk.prepare(), false, desk.evening(), Progress.none())
+                .orElseThrow();
     }
 
     private ExpectedFlight expected() {
@@ -77,7 +78,7 @@ class OutlookTest {
     @Test
     void withoutAModelNothingIsExpected() {
         desk.choose(null);
-        assertThat(desk.outlook(desk.prepare(), desk.evening(), Progress.none()))
+        assertThat(desk.outlook(desk.prepare(), false, desk.evening(), Progress.none()))
                 .isEqualTo(Optional.empty());
     }
 

@@ -55,20 +55,22 @@ final class ExpectedPart {
         drawn.getStyleClass().add("expected-picture");
         node = new Sheet.Section("Expected flight", "", Lay.grow(drawn));
         node.getStyleClass().add("expected-part");
-        model.outlookProperty().subscribe(this::show);
+        model.outlookProperty().subscribe(outlook -> show());
+        model.computingProperty().subscribe(computing -> show());
     }
 
     Sheet.Section node() {
         return node;
     }
 
-    private void show(Optional<Outlook> outlook) {
+    private void show() {
+        Optional<Outlook> outlook = model.outlookProperty().get();
         HallData data = model.data();
         ExpectedFlight expected = outlook.map(Outlook::expected).orElse(null);
         ExpectedFlight.PeakHeight peak = outlook.map(Outlook::peak).orElse(null);
         chart.setVisible(peak != null);
         String said = peak != null || outlook.isEmpty()
-                ? ""
+                ? model.computingProperty().get() ? "What to expect is being computed." : ""
                 : expected != null
                         ? String.join(" ", expected.sentences(format))
                         : ((Answer.CannotTell<ExpectedFlight>) outlook.get().flight()).sentence();

@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
@@ -37,16 +39,20 @@ public final class HallModel {
     private final ReadOnlyObjectWrapper<HallDataHolder> data = new ReadOnlyObjectWrapper<>(this, "data", NONE);
     private final ReadOnlyObjectWrapper<Optional<Outlook>> outlook =
             new ReadOnlyObjectWrapper<>(this, "outlook", Optional.empty());
+    private final ReadOnlyBooleanWrapper computing = new ReadOnlyBooleanWrapper(this, "computing");
     private final PreparingModel preparing;
     private final AirModel air;
     private final LandingModel landing;
     private final TrialModel trial;
     private @Nullable Subscription following;
-    private @Nullable HallData looked;
+    private @Nullable Asked asked;
     private boolean loaded;
 
     /** Holds what was read, nothing before the first reading. */
     public record HallDataHolder(@Nullable HallData data) {}
+
+    /** What the outlook shown or being computed is about. */
+    private record Asked(HallData data, boolean relaunch) {}
 
     public HallModel(HallDesk desk, FxBackground background, Errors errors, Clock clock) {
         this.desk = desk;
@@ -58,6 +64,7 @@ public final class HallModel {
         this.air = new AirModel(this);
         this.landing = new LandingModel(this);
         this.trial = new TrialModel(this, background);
+        preparing.relaunchProperty().subscribe(again -> look());
     }
 
     public ObjectProperty<HallState> stateProperty() {
@@ -73,9 +80,14 @@ public final class HallModel {
         return data.get().data();
     }
 
-    /** What the prepared flight may do, empty while that is not known. */
+    /** What the prepared flight may do, empty while that is not known: never that of another flight. */
     public ReadOnlyObjectProperty<Optional<Outlook>> outlookProperty() {
         return outlook.getReadOnlyProperty();
+    }
+
+    /** Whether what the prepared flight may do is being computed. */
+    public ReadOnlyBooleanProperty computingProperty() {
+        return computing.getReadOnlyProperty();
     }
 
     /** The flight being prepared. */
@@ -119,10 +131,9 @@ public final class HallModel {
             following.cancel();
             following = null;
         }
-        looking.cancel();
         trial.detach();
         preparing.detach();
-        looked = null;
+        forgetOutlook();
     }
 
     /** Reads everything again; the first time what takes long comes after the rest. */
@@ -142,12 +153,15 @@ public final class HallModel {
             return; // what is being entered will be read when it is on disk
         }
         air.sync(read.evening());
+        if (asked != null && !read.equals(asked.data())) {
+            forgetOutlook();
+        }
         data.set(new HallDataHolder(read));
         landing.sync(read.evening());
         preparing.sync(read.prepared());
         trial.sync(read.prepared());
         if (loaded) {
-            look(read);
+            look();
         } else {
             loaded = true;
             if (!air.watches().isEmpty()) {
@@ -157,18 +171,34 @@ public final class HallModel {
     }
 
     /** What the flight may do takes a moment, and follows only where something has changed. */
-    private void look(HallData read) {
-        if (!read.equals(looked)) {
-            looked = read;
-            background
-                    .call(progress -> desk.outlook(read.prepared(), read.evening(), progress))
-                    .in(looking)
-                    .otherwise(failure -> {
-                        outlook.set(Optional.empty());
-                        errors.show(failure);
-                    })
-                    .then(outlook::set);
+    private void look() {
+        HallData read = data();
+        boolean again = preparing.relaunchProperty().get();
+        if (read == null || !loaded || new Asked(read, again).equals(asked)) {
+            return;
         }
+        forgetOutlook();
+        asked = new Asked(read, again);
+        computing.set(true);
+        background
+                .call(progress -> desk.outlook(read.prepared(), again, read.evening(), progress))
+                .in(looking)
+                .otherwise(failure -> {
+                    computing.set(false);
+                    errors.show(failure);
+                })
+                .then(found -> {
+                    outlook.set(found);
+                    computing.set(false);
+                });
+    }
+
+    /** An answer to an older question is neither shown beside a newer one nor waited for. */
+    private void forgetOutlook() {
+        asked = null;
+        looking.cancel();
+        outlook.set(Optional.empty());
+        computing.set(false);
     }
 
     /** Model and version of a flight, or what stands for them. */

@@ -3,6 +3,7 @@ package org.rafterbook.ui.hall;
 import javafx.scene.control.Label;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.power.Wind;
+import org.rafterbook.review.Answer;
 import org.rafterbook.review.Ceiling;
 import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.kit.Buttons;
@@ -39,6 +40,7 @@ final class WindPart {
         node = new Sheet.Section("Motor and wind", "", wind, risk, buttons);
         model.preparing().relaunchProperty().subscribe(again -> show());
         model.outlookProperty().subscribe(outlook -> show());
+        model.computingProperty().subscribe(computing -> show());
     }
 
     Sheet.Section node() {
@@ -85,10 +87,16 @@ final class WindPart {
     /** Such as "2.6 N·mm: 9 in 100 would touch lamps. Up to 2.7 N·mm for your limit of 15 in 100." */
     private String risk(Prepared prepared) {
         Outlook outlook = model.outlookProperty().get().orElse(null);
-        TouchRisk touch = outlook == null ? null : outlook.risk();
-        if (outlook == null || touch == null) {
+        if (model.preparing().relaunchProperty().get() || prepared.rigged() == null) {
             return "";
         }
+        if (outlook == null) {
+            return model.computingProperty().get() ? "The chance to touch is being computed." : "";
+        }
+        if (outlook.touching() instanceof Answer.CannotTell<TouchRisk> open) {
+            return open.sentence();
+        }
+        TouchRisk touch = ((Answer.Known<TouchRisk>) outlook.touching()).value();
         Double chance = outlook.chance();
         Wind on = prepared.wind();
         String now = chance == null || on == null

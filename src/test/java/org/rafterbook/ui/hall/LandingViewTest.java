@@ -3,8 +3,6 @@ package org.rafterbook.ui.hall;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.util.ArrayDeque;
-import java.util.Deque;
 import javafx.scene.Scene;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -15,13 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.rafterbook.ui.Fx;
 import org.rafterbook.ui.FxTest;
-import org.rafterbook.ui.NoDialogs;
-import org.rafterbook.ui.action.Errors;
-import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.action.Press;
-import org.rafterbook.ui.look.Look;
-import org.rafterbook.ui.shell.Tools;
-import org.rafterbook.work.Background;
 import org.rafterbook.work.MarginText;
 
 @FxTest
@@ -30,29 +22,14 @@ class LandingViewTest {
     @TempDir
     Path folder;
 
-    /** Answers of the logbook that are still on their way while {@code slow}. */
-    private final Deque<Runnable> onTheWay = new ArrayDeque<>();
-
-    private boolean slow;
+    private final LateAnswers answers = new LateAnswers();
     private HallBench hall;
     private Stage stage;
     private Scene scene;
 
     @BeforeEach
     void open() {
-        Errors errors = new Errors();
-        FxBackground background = new FxBackground(
-                Background.onTheSpot(),
-                answer -> {
-                    if (slow) {
-                        onTheWay.add(answer);
-                    } else {
-                        answer.run();
-                    }
-                },
-                errors);
-        Tools tools = new Tools(errors, new Look(), background, new NoDialogs());
-        hall = new HallBench(folder.resolve("hall.rafterbook"), tools, (r, m) -> MarginText.NO_GEOMETRY);
+        hall = new HallBench(folder.resolve("hall.rafterbook"), answers.tools(), (r, m) -> MarginText.NO_GEOMETRY);
         stage = Fx.window(hall.shell);
         scene = stage.getScene();
         hall.desk.addModel("Teasel");
@@ -65,13 +42,6 @@ class LandingViewTest {
     void close() {
         stage.close();
         hall.close();
-    }
-
-    private void arrive() {
-        slow = false;
-        while (!onTheWay.isEmpty()) {
-            onTheWay.remove().run();
-        }
     }
 
     private TextField note() {
@@ -96,11 +66,11 @@ class LandingViewTest {
 
     @Test
     void whatIsTypedWhileTheLandingIsStillBeingKeptStays() {
-        slow = true;
+        answers.slow();
         landAfter(300);
         Fx.key(scene, KeyCode.N, "n");
         type("steady");
-        arrive();
+        answers.arrive();
         assertThat(note().getText()).isEqualTo("steady");
         Fx.key(scene, KeyCode.ENTER, "\r");
         assertThat(hall.data().evening().flights().get(0).flight().notes()).isEqualTo("steady");
@@ -112,10 +82,10 @@ class LandingViewTest {
         Fx.key(scene, KeyCode.N, "n");
         type("steady");
         Fx.key(scene, KeyCode.ENTER, "\r");
-        slow = true;
+        answers.slow();
         landAfter(310);
         assertThat(note().getText()).isEmpty();
-        arrive();
+        answers.arrive();
         assertThat(note().getText()).isEmpty();
     }
 
