@@ -33,15 +33,19 @@ final class KeptAnswers<T> {
 
     private static final Logger LOG = LoggerFactory.getLogger(KeptAnswers.class);
 
-    /** Records by their components alone, maps in the order of their keys, so that equal inputs read the same. */
-    private static final JsonMapper JSON = JsonMapper.builder()
-            .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)
-            .visibility(PropertyAccessor.GETTER, JsonAutoDetect.Visibility.NONE)
-            .visibility(PropertyAccessor.IS_GETTER, JsonAutoDetect.Visibility.NONE)
-            .visibility(PropertyAccessor.FIELD, JsonAutoDetect.Visibility.ANY)
-            .addMixIn(Answer.class, KnownOrNot.class)
-            .addModule(new SimpleModule().addSerializer(new DateOut()).addDeserializer(LocalDate.class, new DateIn()))
-            .build();
+    /** Made when it is first needed: the window opens before. */
+    private static final class Json {
+        /** Records by their components alone, maps in the order of their keys, so that equal inputs read the same. */
+        static final JsonMapper MAPPER = JsonMapper.builder()
+                .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)
+                .visibility(PropertyAccessor.GETTER, JsonAutoDetect.Visibility.NONE)
+                .visibility(PropertyAccessor.IS_GETTER, JsonAutoDetect.Visibility.NONE)
+                .visibility(PropertyAccessor.FIELD, JsonAutoDetect.Visibility.ANY)
+                .addMixIn(Answer.class, KnownOrNot.class)
+                .addModule(
+                        new SimpleModule().addSerializer(new DateOut()).addDeserializer(LocalDate.class, new DateIn()))
+                .build();
+    }
 
     private final Logbook logbook;
     private final String kind;
@@ -81,7 +85,7 @@ final class KeptAnswers<T> {
 
     private static String write(Object value) {
         try {
-            return JSON.writeValueAsString(value);
+            return Json.MAPPER.writeValueAsString(value);
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("an answer that cannot be written", e);
         }
@@ -89,7 +93,7 @@ final class KeptAnswers<T> {
 
     private Optional<T> read(String json) {
         try {
-            return Optional.of(JSON.readValue(json, type));
+            return Optional.of(Json.MAPPER.readValue(json, type));
         } catch (JsonProcessingException e) {
             LOG.warn("An answer that was kept cannot be read; it is computed again.", e);
             return Optional.empty();

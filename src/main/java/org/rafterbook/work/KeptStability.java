@@ -26,7 +26,11 @@ final class KeptStability {
     private static final Logger LOG = LoggerFactory.getLogger(KeptStability.class);
     private static final String KIND = "stability";
     private static final int LAST_FEW = 8;
-    private static final JsonMapper JSON = new JsonMapper();
+
+    /** Made when it is first needed: the window opens before. */
+    private static final class Json {
+        static final JsonMapper MAPPER = new JsonMapper();
+    }
 
     private final Logbook logbook;
     private final OnceEach<Airframe, StabilityAnswer> known = new OnceEach<>(Integer.MAX_VALUE);
@@ -76,7 +80,7 @@ final class KeptStability {
         }
         StabilityAnswer answer = Stability.answer(shape, solved(airframe));
         try {
-            logbook.keepComputed(KIND, digest, Stability.ENGINE_VERSION, JSON.writeValueAsString(answer));
+            logbook.keepComputed(KIND, digest, Stability.ENGINE_VERSION, Json.MAPPER.writeValueAsString(answer));
         } catch (JsonProcessingException e) {
             LOG.warn("The answer of the lattice is not kept.", e);
         }
@@ -89,7 +93,7 @@ final class KeptStability {
             return null;
         }
         try {
-            return JSON.readValue(json, StabilityAnswer.class);
+            return Json.MAPPER.readValue(json, StabilityAnswer.class);
         } catch (JsonProcessingException e) {
             LOG.warn("What was kept of the lattice cannot be read; it is computed again.", e);
             return null;

@@ -32,6 +32,7 @@ public final class ChoiceField<T> extends VBox {
     private @Nullable T before;
     private boolean filling;
     private boolean decided;
+    private final FirstSight sight;
 
     /** What was offered while the list was open. */
     private @Nullable Runnable waiting;
@@ -67,7 +68,8 @@ public final class ChoiceField<T> extends VBox {
             }
         });
         getStyleClass().addAll("field", "choice-field");
-        getChildren().addAll(top, box, message);
+        getChildren().addAll(top, message);
+        sight = new FirstSight(this, () -> getChildren().add(1, box));
         Lay.show(message, false);
     }
 
@@ -160,6 +162,7 @@ public final class ChoiceField<T> extends VBox {
 
     /** Opens the list. */
     public void open() {
+        sight.now();
         if (box.getSkin() == null && getScene() != null) {
             // one that was only just made has neither a list nor a place yet
             getScene().getRoot().applyCss();

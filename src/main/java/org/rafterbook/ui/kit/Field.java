@@ -54,6 +54,7 @@ public final class Field<T> extends VBox {
     private String sentence = "";
     private String lastKept = "";
     private boolean required;
+    private final FirstSight sight;
 
     private Field(String label, FieldReader<T> reader, TextField text) {
         this.label = label;
@@ -64,7 +65,8 @@ public final class Field<T> extends VBox {
         top = Lay.row(8, name, Lay.space());
         unit.getStyleClass().add("unit");
         unit.setMinWidth(USE_PREF_SIZE);
-        box = new HBox(Lay.grow(text), unit);
+        box = new HBox(unit);
+        sight = new FirstSight(this, () -> box.getChildren().add(0, Lay.grow(text)));
         box.getStyleClass().add("field-box");
         message.getStyleClass().add("message");
         message.setWrapText(true);
@@ -189,6 +191,7 @@ public final class Field<T> extends VBox {
 
     /** Puts the cursor in, with all selected. */
     public void edit() {
+        sight.now();
         text.requestFocus();
         text.selectAll();
     }
