@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.rafterbook.logbook.Mode;
+import org.rafterbook.units.Counted;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.ExportSummary;
 import picocli.CommandLine.Command;
@@ -33,7 +34,8 @@ final class ExportCommand implements Callable<Integer> {
             if (answer.json()) {
                 answer.document(Map.of("files", summary.files(), "flights", summary.flights()));
             } else {
-                answer.line(summary.flights() + " flights in " + summary.files().size() + " files in " + to + ".");
+                answer.line(Counted.of(summary.flights(), "flight") + " in "
+                        + Counted.of(summary.files().size(), "file") + " in " + to + ".");
                 summary.remarks().forEach(answer::line);
             }
         }

@@ -30,19 +30,21 @@ final class FlightsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try (Book book = logbook.open(Mode.READ_ONLY)) {
-            List<Map<String, @Nullable Object>> flights = FlightAnswers.of(book, model);
+            List<FlightAnswers.Answer> flights = FlightAnswers.of(book, model);
             if (answer.json()) {
-                answer.document(Map.of("flights", flights));
+                answer.document(Map.of(
+                        "flights",
+                        flights.stream().map(FlightAnswers.Answer::cells).toList()));
                 return 0;
             }
             List<List<String>> rows = new ArrayList<>();
-            for (Map<String, @Nullable Object> flight : flights) {
-                Object time = flight.get("duration_s");
+            for (FlightAnswers.Answer answered : flights) {
+                Map<String, @Nullable Object> flight = answered.cells();
                 Object margin = flight.get("margin_percent");
                 rows.add(List.of(
                         text(flight.get("session_date")),
                         text(flight.get("model")) + " " + text(flight.get("version")),
-                        time instanceof Double s ? ClockTime.minutesSeconds(s) : "-",
+                        time(answered),
                         text(flight.get("ending")),
                         margin instanceof Double m ? String.format(Locale.ROOT, "%.1f", m) : "-",
                         text(flight.get("notes"))));
@@ -50,6 +52,13 @@ final class FlightsCommand implements Callable<Integer> {
             answer.table(List.of("day", "version", "time", "ending", "margin %", "notes"), rows);
         }
         return 0;
+    }
+
+    private static String time(FlightAnswers.Answer flight) {
+        if (!(flight.cells().get("duration_s") instanceof Double seconds)) {
+            return "-";
+        }
+        return flight.atLeast() ? ClockTime.atLeast(seconds) : ClockTime.minutesSeconds(seconds);
     }
 
     private static String text(@Nullable Object value) {

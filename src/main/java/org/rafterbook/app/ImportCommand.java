@@ -15,10 +15,12 @@ import org.rafterbook.units.DecimalMark;
 import org.rafterbook.units.UserError;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.ImportChoices;
+import org.rafterbook.work.ImportDoubt;
 import org.rafterbook.work.ImportFile;
 import org.rafterbook.work.ImportPlan;
 import org.rafterbook.work.ImportSummary;
 import org.rafterbook.work.Imports;
+import org.rafterbook.work.Progress;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -27,6 +29,8 @@ import picocli.CommandLine.Parameters;
 /** Takes plain files in, all or none. */
 @Command(name = "import", description = "Tables of flights, motors, venues and airframe sheets, all or none.")
 final class ImportCommand implements Callable<Integer> {
+
+    private static final int MOST_DOUBTS = 10;
 
     @Mixin
     private final Answer answer = new Answer();
@@ -103,11 +107,7 @@ final class ImportCommand implements Callable<Integer> {
             Imports.refuse(summary.problems());
             return summary;
         }
-        ImportSummary summary = book.imports().carryOut(plan);
-        if (keep != null) {
-            plan.mapping(keep).ifPresent(book.imports()::remember);
-        }
-        return summary;
+        return book.imports().carryOut(plan, keep == null ? "" : keep, Progress.none());
     }
 
     private ImportChoices choices(Function<String, Mapping> mappings) {
@@ -137,9 +137,16 @@ final class ImportCommand implements Callable<Integer> {
             keys.put("flights_already_there", summary.alreadyThere());
             keys.put("added", summary.added());
             keys.put("remarks", summary.remarks());
+            keys.put(
+                    "doubts",
+                    summary.doubts().stream().map(ImportDoubt::toString).toList());
             answer.document(keys);
         } else {
             summary.lines().forEach(answer::line);
+            summary.doubts().stream().limit(MOST_DOUBTS).forEach(doubt -> answer.line("Look at " + doubt));
+            if (summary.doubts().size() > MOST_DOUBTS) {
+                answer.line("Look at " + (summary.doubts().size() - MOST_DOUBTS) + " more like these.");
+            }
             if (preview) {
                 answer.line("This is a preview: nothing was kept.");
             }

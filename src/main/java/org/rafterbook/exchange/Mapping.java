@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.units.DecimalMark;
+import org.rafterbook.units.UserError;
 
 /**
  * How a flyer's own table of flights is read; remembered by its name.
@@ -28,6 +29,9 @@ public record Mapping(
     public Mapping {
         columns = List.copyOf(columns);
         fixed = Map.copyOf(fixed);
+        if (winderRatio != null && !(winderRatio > 0 && Double.isFinite(winderRatio))) {
+            throw UserError.badInput("A winder's ratio is a number above zero, such as 15.");
+        }
     }
 
     /** A mapping with these columns, decimal points, ISO dates and nothing fixed. */

@@ -109,8 +109,8 @@ final class BookInWindow {
     }
 
     /** The screen on which files are read in; the same one again until its files are in. */
-    ImportPlace tables(Runnable leave) {
-        ImportPlace screen = tables == null ? new ImportPlace(tools, book(), leave) : tables;
+    ImportPlace tables(DisplayUnits units, Runnable leave) {
+        ImportPlace screen = tables == null ? new ImportPlace(tools, book(), units, leave) : tables;
         tables = screen;
         return screen;
     }

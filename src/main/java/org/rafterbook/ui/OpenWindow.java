@@ -250,7 +250,7 @@ final class OpenWindow implements Logbooks, FirstSteps {
     @Override
     public void readTables() {
         withBook(book -> {
-            ImportPlace tables = book.tables(shell::back);
+            ImportPlace tables = book.tables(choices.unitsProperty().get(), shell::back);
             shell.show(tables);
             tables.choose();
         });

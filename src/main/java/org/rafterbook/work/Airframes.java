@@ -63,21 +63,23 @@ public final class Airframes {
 
     /** Adds a mass, puts another in its place, or takes it away; a shared part's mass changes in its other models too. */
     public Rigged mass(String versionId, @Nullable MassItem before, @Nullable MassItem after, Since since) {
-        return logbook.enter(why(before, after), w -> {
-            Version version = w.get(Version.class, versionId);
-            Airframe geometry = Geometry.of(version);
-            String name = before != null ? before.name() : after == null ? "" : after.name();
-            Surface carrier = geometry == null ? null : AirframeEdit.surface(geometry, name);
-            Rigged done = edit(w, version, new AirframeEdit.OfMass(before, after, carrier), since);
-            if (before != null && after != null && before.massKg() != after.massKg()) {
-                Parts.elsewhere(w, version.modelId(), name, after.massKg())
-                        .forEach((model, item) -> massOf(w, model, item, after.massKg(), since));
-            }
-            return done;
-        });
+        return logbook.enter(why(before, after), w -> mass(w, versionId, before, after, since));
     }
 
-    private static String why(@Nullable MassItem before, @Nullable MassItem after) {
+    Rigged mass(Writer w, String versionId, @Nullable MassItem before, @Nullable MassItem after, Since since) {
+        Version version = w.get(Version.class, versionId);
+        Airframe geometry = Geometry.of(version);
+        String name = before != null ? before.name() : after == null ? "" : after.name();
+        Surface carrier = geometry == null ? null : AirframeEdit.surface(geometry, name);
+        Rigged done = edit(w, version, new AirframeEdit.OfMass(before, after, carrier), since);
+        if (before != null && after != null && before.massKg() != after.massKg()) {
+            Parts.elsewhere(w, version.modelId(), name, after.massKg())
+                    .forEach((model, item) -> massOf(w, model, item, after.massKg(), since));
+        }
+        return done;
+    }
+
+    static String why(@Nullable MassItem before, @Nullable MassItem after) {
         return "mass of " + (before != null ? before.name() : after == null ? "" : after.name());
     }
 

@@ -29,7 +29,7 @@ public final class DemoFiles {
     }
 
     static ImportSummary into(Book book, Progress progress) {
-        return book.imports().carryOut(book.imports().plan(read(), ImportChoices.none()), progress);
+        return book.imports().carryOut(book.imports().plan(read(), ImportChoices.none()), "", progress);
     }
 
     private static String text(String name) {

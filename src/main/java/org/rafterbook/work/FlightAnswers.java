@@ -3,18 +3,29 @@ package org.rafterbook.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.exchange.FlightRow;
 import org.rafterbook.exchange.FlightsText;
+import org.rafterbook.flight.FlightEvent;
 import org.rafterbook.logbook.FlightLine;
+import org.rafterbook.review.Outcome;
 
 /** Every flight as the command line answers it: the columns of a table of flights, with version and margin. */
 public final class FlightAnswers {
 
     private FlightAnswers() {}
 
+    /**
+     * One flight.
+     *
+     * @param cells keyed by heading of its column
+     * @param atLeast true where its time is a lower bound
+     */
+    public record Answer(Map<String, @Nullable Object> cells, boolean atLeast) {}
+
     /** The flights of a book in flying order, of one model or of all; one that is still in the air is not among them. */
-    public static List<Map<String, @Nullable Object>> of(Book book, @Nullable String model) {
+    public static List<Answer> of(Book book, @Nullable String model) {
         return book.logbook().read(reader -> {
             List<FlightLine> lines = reader.flights().all().stream()
                     .filter(l -> l.flight().durationS() != null || l.flight().ending() != null)
@@ -24,7 +35,15 @@ public final class FlightAnswers {
             ExportFlights rows = new ExportFlights(reader, lines, false);
             List<FlightRow> flights = lines.stream().map(rows::row).toList();
             List<String> settings = rows.settings();
-            List<Map<String, @Nullable Object>> answers = new ArrayList<>();
+            Map<String, List<FlightEvent>> events =
+                    reader
+                            .whereIn(
+                                    FlightEvent.class,
+                                    "flightId",
+                                    lines.stream().map(l -> l.flight().id()).toList())
+                            .stream()
+                            .collect(Collectors.groupingBy(FlightEvent::flightId));
+            List<Answer> answers = new ArrayList<>();
             for (int i = 0; i < lines.size(); i++) {
                 FlightLine line = lines.get(i);
                 Map<String, @Nullable Object> cells = FlightsText.cells(flights.get(i), settings);
@@ -37,10 +56,15 @@ public final class FlightAnswers {
                 } else if (margin != null && fraction == null) {
                     cells.put("missing", margin.missing());
                 }
-                answers.add(cells);
+                answers.add(new Answer(cells, atLeast(line, events)));
             }
             return answers;
         });
+    }
+
+    private static boolean atLeast(FlightLine line, Map<String, List<FlightEvent>> events) {
+        List<FlightEvent> own = events.getOrDefault(line.flight().id(), List.of());
+        return FlightReading.outcome(line.flight(), own, true).kind() == Outcome.Kind.AT_LEAST;
     }
 
     private static @Nullable String name(FlightLine line) {

@@ -61,6 +61,7 @@ final class ImportRun {
         models(flights.fresh());
         new ImportWinds(w, tally, basics, sessions).take(plan, flights);
         List<ImportedFlight> fresh = flights.fresh();
+        tally.doubts(new ImportDoubts(w, basics).of(fresh));
         for (ImportedFlight flight : fresh) {
             write(flight);
             tally.step(tally.flights, fresh.size(), "flights written");

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.StringJoiner;
 import org.rafterbook.exchange.ImportProblem;
+import org.rafterbook.units.Counted;
 
 /**
  * What an import adds.
@@ -14,13 +15,20 @@ import org.rafterbook.exchange.ImportProblem;
  * @param added how many of other things, keyed by their word in the plural ("versions")
  * @param remarks sentences on what was not taken over and why
  * @param problems what is wrong; where this is not empty nothing was kept
+ * @param doubts figures that are taken in but hardly meant
  */
 public record ImportSummary(
-        int flights, int alreadyThere, Map<String, Integer> added, List<String> remarks, List<ImportProblem> problems) {
+        int flights,
+        int alreadyThere,
+        Map<String, Integer> added,
+        List<String> remarks,
+        List<ImportProblem> problems,
+        List<ImportDoubt> doubts) {
 
     public ImportSummary {
         remarks = List.copyOf(remarks);
         problems = List.copyOf(problems);
+        doubts = List.copyOf(doubts);
     }
 
     /** True where the logbook has everything already. */
@@ -44,7 +52,9 @@ public record ImportSummary(
             lines.add(
                     alreadyThere == 0
                             ? "Nothing was added."
-                            : "Nothing was added: all " + alreadyThere + " flights are there already.");
+                            : "Nothing was added: "
+                                    + (alreadyThere == 1 ? "the flight is" : "all " + alreadyThere + " flights are")
+                                    + " there already.");
         } else {
             StringJoiner words = new StringJoiner(", ", lead, ".");
             words.add(counted(flights, "flights"));
@@ -64,10 +74,7 @@ public record ImportSummary(
     }
 
     private static String counted(int n, String plural) {
-        if (n != 1) {
-            return n + " " + plural;
-        }
         String singular = plural.endsWith("batches") ? "batch" : plural.substring(0, plural.length() - 1);
-        return n + " " + singular;
+        return Counted.of(n, singular);
     }
 }

@@ -16,6 +16,7 @@ final class ImportTally {
     private final Map<String, Integer> added = new LinkedHashMap<>();
     private final Set<String> remarks = new LinkedHashSet<>();
     private final List<ImportProblem> problems = new ArrayList<>();
+    private List<ImportDoubt> doubts = List.of();
     int flights;
     int alreadyThere;
 
@@ -44,11 +45,16 @@ final class ImportTally {
         problems.add(new ImportProblem(file, line, column, sentence));
     }
 
+    void doubts(List<ImportDoubt> found) {
+        doubts = found;
+    }
+
     List<ImportProblem> problems() {
         return problems;
     }
 
     ImportSummary summary() {
-        return new ImportSummary(flights, alreadyThere, new LinkedHashMap<>(added), List.copyOf(remarks), problems);
+        return new ImportSummary(
+                flights, alreadyThere, new LinkedHashMap<>(added), List.copyOf(remarks), problems, doubts);
     }
 }

@@ -16,6 +16,7 @@ import org.rafterbook.exchange.Mapping;
 import org.rafterbook.exchange.MappingJson;
 import org.rafterbook.logbook.Logbook;
 import org.rafterbook.logbook.Reader;
+import org.rafterbook.logbook.Writer;
 import org.rafterbook.units.UserError;
 
 /** Takes plain files into the logbook: read, looked over, then kept as one entry, all or none. */
@@ -100,21 +101,28 @@ public final class Imports {
      * @throws UserError of bad input where anything is wrong; nothing is kept then
      */
     public ImportSummary carryOut(ImportPlan plan) {
-        return carryOut(plan, Progress.none());
+        return carryOut(plan, "", Progress.none());
     }
 
-    /** The same, telling how far it is; where it is cancelled nothing is kept. */
-    public ImportSummary carryOut(ImportPlan plan, Progress progress) {
+    /**
+     * The same, telling how far it is; where it is cancelled nothing is kept.
+     *
+     * @param keepAs name under which the same entry remembers what the columns are; blank for none
+     */
+    public ImportSummary carryOut(ImportPlan plan, String keepAs, Progress progress) {
         refuse(plan.problems());
         return logbook.enter(plan.why(), w -> {
             ImportSummary summary = new ImportRun(w, clock, riggings, sheets, plan, progress).run();
             refuse(summary.problems());
+            if (!keepAs.isBlank()) {
+                plan.mapping(keepAs.strip()).ifPresent(mapping -> remember(w, mapping));
+            }
             return summary;
         });
     }
 
     private static ImportSummary refused(List<ImportProblem> problems) {
-        return new ImportSummary(0, 0, java.util.Map.of(), List.of(), problems);
+        return new ImportSummary(0, 0, Map.of(), List.of(), problems, List.of());
     }
 
     /** Refuses what has problems: the first of them in one sentence, and how many more there are. */
@@ -150,18 +158,19 @@ public final class Imports {
 
     /** Remembers a mapping by its name, in the place of one of the same name. */
     public void remember(Mapping mapping) {
+        logbook.change("mapping " + mapping.name().strip(), w -> remember(w, mapping));
+    }
+
+    private static void remember(Writer writer, Mapping mapping) {
         String name = mapping.name().strip();
         if (name.isEmpty() || name.lines().count() > 1) {
             throw UserError.badInput("A mapping needs a name on one line.");
         }
-        logbook.enter("mapping " + name, w -> {
-            List<String> all = new ArrayList<>(names(w));
-            all.removeIf(n -> n.equalsIgnoreCase(name));
-            all.add(0, name);
-            w.preference(NAMES, String.join("\n", all));
-            w.preference(MAPPING + name, MappingJson.write(mapping));
-            return name;
-        });
+        List<String> all = new ArrayList<>(names(writer));
+        all.removeIf(n -> n.equalsIgnoreCase(name));
+        all.add(0, name);
+        writer.preference(NAMES, String.join("\n", all));
+        writer.preference(MAPPING + name, MappingJson.write(mapping));
     }
 
     /**

@@ -85,9 +85,11 @@ public final class MotorDesk {
     private static MotorLimits.@Nullable Band limit(Motor motor, @Nullable RubberBatch batch) {
         Double loop = motor.loopLengthM();
         Double mass = motor.massKg();
-        if (loop == null || mass == null) {
-            return null;
-        }
+        return loop == null || mass == null ? null : breakingTurns(loop, mass, batch);
+    }
+
+    /** Turns at which a loop breaks: by its batch's own constant where there is one. */
+    static MotorLimits.Band breakingTurns(double loop, double mass, @Nullable RubberBatch batch) {
         Double own = batch == null ? null : batch.turnsConstant();
         return own == null
                 ? MotorLimits.breakingTurnsBand(loop, mass)

@@ -65,41 +65,76 @@ public final class Parts {
     }
 
     /**
+     * Where else a mass flies.
+     *
+     * @param said false leaves it as it is
+     * @param otherModelId model that flies with the very piece, null for a piece of this model alone
+     */
+    public record Sharing(boolean said, @Nullable String otherModelId) {
+
+        /** Nothing is said of it. */
+        public static final Sharing AS_IT_IS = new Sharing(false, null);
+    }
+
+    /** Adds a mass or puts another in its place, and says in the same entry where else it flies. */
+    public Rigged mass(
+            String versionId, @Nullable MassItem before, MassItem after, Airframes.Since since, Sharing sharing) {
+        return logbook.enter(Airframes.why(before, after), w -> {
+            Rigged done = airframes.mass(w, versionId, before, after, since);
+            String modelId = done.model().id();
+            String other = sharing.otherModelId();
+            Part mine = part(w, modelId, after.name());
+            Part theirs = other == null ? null : part(w, other, after.name());
+            if (sharing.said() && (mine == null || !mine.equals(theirs))) {
+                unshare(w, modelId, after.name());
+                if (other != null) {
+                    share(w, modelId, after.name(), other);
+                }
+            }
+            return done.version().sketch() ? done : Riggings.now(w, modelId);
+        });
+    }
+
+    /**
      * Notes that a mass of one model is the very piece that another model flies with under the same name; it takes that
      * model's mass.
      */
     public void share(String modelId, String item, String otherModelId) {
-        logbook.change(item + " shared", w -> {
-            MassItem mine = massNow(w, modelId, item);
-            MassItem theirs = massNow(w, otherModelId, item);
-            if (mine == null || theirs == null) {
-                throw UserError.badInput("Both models need a mass named \"" + item + "\".");
-            }
-            Part part = part(w, otherModelId, item);
-            if (part == null) {
-                part = w.insert(new Part(Logbook.newId(), item, theirs.massKg(), null, Map.of()));
-                use(w, part, otherModelId, theirs);
-            }
-            Part known = part;
-            boolean already = w.where(PartUse.class, "partId", known.id()).stream()
-                    .anyMatch(u -> u.modelId().equals(modelId));
-            if (!already) {
-                use(w, known, modelId, mine);
-            }
-            airframes.massOf(w, modelId, item, theirs.massKg(), Airframes.Since.ALWAYS);
-        });
+        logbook.change(item + " shared", w -> share(w, modelId, item, otherModelId));
+    }
+
+    private void share(Writer w, String modelId, String item, String otherModelId) {
+        MassItem mine = massNow(w, modelId, item);
+        MassItem theirs = massNow(w, otherModelId, item);
+        if (mine == null || theirs == null) {
+            throw UserError.badInput("Both models need a mass named \"" + item + "\".");
+        }
+        Part part = part(w, otherModelId, item);
+        if (part == null) {
+            part = w.insert(new Part(Logbook.newId(), item, theirs.massKg(), null, Map.of()));
+            use(w, part, otherModelId, theirs);
+        }
+        Part known = part;
+        boolean already = w.where(PartUse.class, "partId", known.id()).stream()
+                .anyMatch(u -> u.modelId().equals(modelId));
+        if (!already) {
+            use(w, known, modelId, mine);
+        }
+        airframes.massOf(w, modelId, item, theirs.massKg(), Airframes.Since.ALWAYS);
     }
 
     /** Notes that a mass is a piece of this model's own again. */
     public void unshare(String modelId, String item) {
-        logbook.change(item + " no longer shared", w -> {
-            Part part = part(w, modelId, item);
-            if (part != null) {
-                w.where(PartUse.class, "partId", part.id()).stream()
-                        .filter(u -> u.modelId().equals(modelId))
-                        .forEach(u -> w.remove(PartUse.class, u.id()));
-            }
-        });
+        logbook.change(item + " no longer shared", w -> unshare(w, modelId, item));
+    }
+
+    private static void unshare(Writer w, String modelId, String item) {
+        Part part = part(w, modelId, item);
+        if (part != null) {
+            w.where(PartUse.class, "partId", part.id()).stream()
+                    .filter(u -> u.modelId().equals(modelId))
+                    .forEach(u -> w.remove(PartUse.class, u.id()));
+        }
     }
 
     private static @Nullable MassItem massNow(Reader reader, String modelId, String item) {

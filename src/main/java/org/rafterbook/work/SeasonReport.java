@@ -11,6 +11,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.exchange.PrintPage;
 import org.rafterbook.units.ClockTime;
+import org.rafterbook.units.Counted;
 import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityFormat;
@@ -43,9 +44,10 @@ public record SeasonReport(Season season, String name, String flyer, DisplayUnit
         long lower = season.flights().stream().filter(Season.Flown::atLeast).count();
         String where = String.join(", ", season.venues());
         return (flyer.isEmpty() ? "" : flyer + ". ")
-                + season.flights().size() + " flights, " + lower + " of them “at least”, on "
-                + season.evenings().size() + " evenings" + (where.isEmpty() ? "" : " in " + where) + "; "
-                + (long) (season.aloftS() / 60) + " min in the air; " + season.motors() + " motors flown, "
+                + Counted.of(season.flights().size(), "flight") + ", " + lower + " of them “at least”, on "
+                + Counted.of(season.evenings().size(), "evening") + (where.isEmpty() ? "" : " in " + where) + "; "
+                + (long) (season.aloftS() / 60) + " min in the air; " + Counted.of(season.motors(), "motor")
+                + " flown, "
                 + season.broken() + " broke.";
     }
 
@@ -93,7 +95,8 @@ public record SeasonReport(Season season, String name, String flyer, DisplayUnit
                             percent(v.margin())));
         }
         page.table(
-                model.model() + ", " + model.flights().size() + " flights on " + model.sessions() + " evenings",
+                model.model() + ", " + Counted.of(model.flights().size(), "flight") + " on "
+                        + Counted.of(model.sessions(), "evening"),
                 List.of(
                         text("version"),
                         text("what changed"),

@@ -462,4 +462,76 @@ class ImportsTest {
                         "c.csv, line 1: no column is session_date (day of the session), which is needed.",
                         "c.csv, line 1: no column is duration_s (time aloft), which is needed.");
     }
+
+    private List<String> doubts(String... namesAndTexts) {
+        return book.imports().preview(plan(ImportChoices.none(), namesAndTexts)).doubts().stream()
+                .map(ImportDoubt::toString)
+                .toList();
+    }
+
+    @Test
+    void turnsAndTorqueBeyondWhatTheMotorBearsAreDoubtedAndTakenIn() {
+        // 1.4 g on a loop of 340 mm: 44.5 x 13.386^1.5 / 1.4^0.5 = 1842 turns, with 47.5: 1966;
+        // (1.4 / (0.11 x 13.386))^1.5 = 0.927 in-oz = 6.5 N mm
+        String motors = "motor,loop_length_mm,mass_g\nM1,340,1.4\n";
+        String flights = HEAD + ",motor,turns_wound,launch_torque_nmm\n"
+                + "Teasel,2026-01-13,500,M1,1600,2.1\n"
+                + "Teasel,2026-01-13,505,M1,16000,2.1\n"
+                + "Teasel,2026-01-13,510,M1,1600,21\n";
+        assertThat(doubts("motors.csv", motors, "flights.csv", flights))
+                .containsExactly(
+                        "flights.csv, line 3, turns put in: 16000 turns; this motor breaks at about 1966 turns.",
+                        "flights.csv, line 4, torque at launch: 21.0 N·mm; this motor breaks at about 6.5 N·mm. Is the unit"
+                                + " right?");
+        assertThat(files("motors.csv", motors, "flights.csv", flights).flights())
+                .isEqualTo(3);
+    }
+
+    @Test
+    void aFlightOfHoursIsDoubted() {
+        assertThat(doubts("flights.csv", HEAD + "\nTeasel,2026-01-13,500\nTeasel,2026-01-13,9000\n"))
+                .containsExactly(
+                        "flights.csv, line 3, time aloft: 150:00 aloft, more than 120:00: is the time in minutes or in"
+                                + " seconds?");
+    }
+
+    @Test
+    void aTableWhoseTorqueIsInAnotherUnitThanTheLogbooksIsDoubtedOnce() {
+        StringBuilder before = new StringBuilder(HEAD + ",launch_torque_nmm\n");
+        StringBuilder after = new StringBuilder(HEAD + ",launch_torque_nmm\n");
+        for (int i = 0; i < 6; i++) {
+            before.append("Teasel,2026-01-13,").append(500 + i).append(",2.1\n");
+            after.append("Teasel,2026-01-20,").append(500 + i).append(",21\n");
+        }
+        flights(before.toString());
+        assertThat(doubts("b.csv", after.toString()))
+                .containsExactly("b.csv, line 2, torque at launch: About 21.0 N·mm in this table, about 2.1 N·mm in the"
+                        + " logbook for this model. Is the unit right?");
+        assertThat(doubts("c.csv", before.toString().replace("-13", "-27"))).isEmpty();
+    }
+
+    @Test
+    void aMappingIsRememberedInTheEntryOfItsImportOrNotAtAll() {
+        ImportChoices choices = new ImportChoices(
+                null, List.of(ColumnRule.parse("Inc=setting.incidence:deg")), Map.of(), null, null, null);
+        ImportPlan plan = plan(choices, "q.csv", HEAD + ",Inc\nTeasel,2026-01-13,500,2.5\n");
+        assertThatThrownBy(() -> book.imports().carryOut(plan, "two\nlines", Progress.none()))
+                .isInstanceOf(UserError.class);
+        assertThat(book.isEmpty()).isTrue();
+        book.imports().carryOut(plan, "club", Progress.none());
+        assertThat(book.imports().mappings()).extracting(Mapping::name).containsExactly("club");
+        assertThat(book.undo().why()).isEqualTo("import of q.csv");
+        assertThat(book.isEmpty()).isTrue();
+    }
+
+    @Test
+    void aWindersRatioIsANumberAboveZero() {
+        for (double ratio : new double[] {0, -15, Double.NaN, Double.POSITIVE_INFINITY}) {
+            ImportChoices choices = new ImportChoices(null, List.of(), Map.of(), null, ratio, null);
+            assertThat(plan(choices, "q.csv", HEAD + "\nTeasel,2026-01-13,500\n")
+                            .problems())
+                    .extracting(ImportProblem::sentence)
+                    .containsExactly("A winder's ratio is a number above zero, such as 15.");
+        }
+    }
 }

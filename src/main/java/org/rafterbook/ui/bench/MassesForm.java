@@ -197,16 +197,8 @@ final class MassesForm extends EntryForm {
                 .map(e -> e.model().id())
                 .findFirst()
                 .orElse(null);
-        boolean wasShared = sharedNow.containsKey(after.name());
-        stay(progress -> {
-            Rigged done = context.book().bench().airframes().mass(version, before, after, when);
-            if (other != null && !wasShared) {
-                context.book().bench().parts().share(id, after.name(), other);
-            } else if (other == null && wasShared && with != null) {
-                context.book().bench().parts().unshare(id, after.name());
-            }
-            return done;
-        });
+        Parts.Sharing sharing = with == null ? Parts.Sharing.AS_IT_IS : new Parts.Sharing(true, other);
+        stay(progress -> context.book().bench().parts().mass(version, before, after, when, sharing));
     }
 
     /** Enters it and stays here for the next mass. */

@@ -16,6 +16,7 @@ import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.SettingWords;
 import org.rafterbook.ui.kit.Words;
 import org.rafterbook.ui.shell.Tools;
+import org.rafterbook.units.Counted;
 import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.Corrections;
@@ -151,7 +152,7 @@ public final class AlwaysSoForm {
     }
 
     private static String count(int flights) {
-        return flights == 1 ? "1 flight" : flights + " flights";
+        return Counted.of(flights, "flight");
     }
 
     private void keep() {

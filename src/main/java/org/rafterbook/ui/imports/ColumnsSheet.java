@@ -13,6 +13,7 @@ import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.kit.Table;
 import org.rafterbook.ui.kit.ToDo;
 import org.rafterbook.ui.kit.Words;
+import org.rafterbook.units.Counted;
 import org.rafterbook.work.ImportDraft.Column;
 import org.rafterbook.work.ImportFile;
 
@@ -96,7 +97,8 @@ final class ColumnsSheet {
             read.putAll(reading.plan().read());
             reading.plan()
                     .flightTables()
-                    .forEach(table -> read.put(table.file(), table.rows().size() + " flights"));
+                    .forEach(table ->
+                            read.put(table.file(), Counted.of(table.rows().size(), "flight")));
         }
         files.getChildren().clear();
         for (ImportFile file : taking.files()) {

@@ -12,6 +12,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.exchange.FlightField;
 import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.action.Keys;
 import org.rafterbook.ui.kit.Buttons;
@@ -25,7 +26,10 @@ import org.rafterbook.ui.kit.Words;
 import org.rafterbook.ui.shell.Dialogs;
 import org.rafterbook.ui.shell.Place;
 import org.rafterbook.ui.shell.Tools;
+import org.rafterbook.units.Counted;
+import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.work.Book;
+import org.rafterbook.work.ImportDraft.Column;
 
 /** Reads tables and airframe sheets into the logbook: what each column is, the rows as read, then all or none. */
 public final class ImportPlace implements Place {
@@ -41,7 +45,7 @@ public final class ImportPlace implements Place {
     private final TakingIn taking;
     private final ColumnsSheet columns;
     private final WritingForm writing;
-    private final ReadSheet read = new ReadSheet();
+    private final ReadSheet read;
     private final Field<String> keepAs =
             Field.words("Keep what the columns are, for next time, as").prompt("such as club table");
     private final Action carryOut;
@@ -61,11 +65,12 @@ public final class ImportPlace implements Place {
     /**
      * @param leave goes back to where the flyer came from
      */
-    public ImportPlace(Tools tools, Book book, Runnable leave) {
+    public ImportPlace(Tools tools, Book book, DisplayUnits units, Runnable leave) {
+        read = new ReadSheet(units, this::pick);
         this.dialogs = tools.dialogs();
         this.leave = leave;
         ProgressRule progress = new ProgressRule();
-        taking = new TakingIn(book.imports(), tools.background(), progress);
+        taking = new TakingIn(book.imports(), tools.background(), progress, tools.errors()::show);
         Keys own = tools.keys();
         Action choose = own.on("O", "Choose files", this::choose);
         carryOut = own.on("Enter", "Read in", this::enter);
@@ -93,10 +98,11 @@ public final class ImportPlace implements Place {
                 "page");
         StackPane all = new StackPane(page, nothing, ended);
         frame.show(all);
-        read.onProblem(columns::pick);
         taking.columns().addListener((javafx.beans.Observable changed) -> showColumns());
         taking.readingProperty().subscribe(this::showReading);
         taking.doneProperty().subscribe(this::showDone);
+        taking.keepingProperty()
+                .subscribe(now -> showReading(taking.readingProperty().get()));
         showFront();
     }
 
@@ -123,6 +129,12 @@ public final class ImportPlace implements Place {
         if (!chosen.isEmpty()) {
             taking.take(chosen);
         }
+    }
+
+    /** Goes to the column that is this field, or has this heading. */
+    private void pick(String heading) {
+        Column column = FlightField.of(heading).map(taking::columnOf).orElse(null);
+        columns.pick(column == null ? heading : column.heading());
     }
 
     private void enter() {
@@ -156,10 +168,11 @@ public final class ImportPlace implements Place {
         read.show(reading);
         read.waitFor(taking.open());
         writing.fit();
-        boolean sound = reading != null && reading.sound();
+        boolean sound =
+                reading != null && reading.sound() && !taking.keepingProperty().get();
         carryOut.enabledProperty().set(sound || taking.doneProperty().get() != null);
         int flights = reading == null ? 0 : reading.summary().flights();
-        carryOut.labelProperty().set(sound && flights > 0 ? "Read in " + flights + " flights" : "Read in");
+        carryOut.labelProperty().set(sound && flights > 0 ? "Read in " + Counted.of(flights, "flight") : "Read in");
         showFront();
     }
 

@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.exchange.FlightRow;
 import org.rafterbook.exchange.FlightTable;
@@ -18,33 +19,67 @@ import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.kit.Table;
 import org.rafterbook.ui.kit.Words;
 import org.rafterbook.units.ClockTime;
+import org.rafterbook.units.Counted;
+import org.rafterbook.units.DisplayUnits;
+import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityFormat;
+import org.rafterbook.work.ImportDoubt;
 
-/** The rows as they would be read, or what is wrong with the files, with file, line and column. */
+/** The rows as they would be read with what looks out of line, or what is wrong with the files, with line and column. */
 final class ReadSheet {
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
 
     private final Table<FlightRow> rows = new Table<>("rows as they would be read");
+    private final Table<ImportDoubt> doubts = new Table<>("figures to look at");
     private final Table<ImportProblem> problems = new Table<>("problems");
     private final Label says = Words.prose("");
+    private final VBox doubted;
     private final Sheet.Section section;
 
-    ReadSheet() {
+    /** @param picked given the heading of the column, or the field, that a picked problem or doubt is about */
+    ReadSheet(DisplayUnits units, Consumer<String> picked) {
+        QuantityFormat format = new QuantityFormat(units);
         rows.number("line", "", 3.6, row -> String.valueOf(row.line()));
         rows.text("day", 7.4, row -> DAY.format(row.date()));
         rows.text("model", 7, FlightRow::model);
         rows.number("time", "", 4.6, ReadSheet::time);
+        rows.number(
+                "turns", "", 4, row -> format.number(Quantity.TURNS, row.wind().turnsWound()));
+        rows.number(
+                "torque",
+                format.unitOf(Quantity.TORQUE),
+                4.4,
+                row -> format.number(Quantity.TORQUE, row.wind().launchTorqueNm()));
         rows.text("ended", 5.6, row -> row.ending() == null ? "" : row.ending().word());
         rows.text("settings and notes", 10, ReadSheet::rest).grow();
         problems.number("line", "", 3.6, p -> p.line() == 0 ? "" : String.valueOf(p.line()));
         problems.text("column", 9, p -> p.column() == null ? "" : p.column());
         problems.node("what is wrong", 20, ReadSheet::sentence).grow();
         problems.rowHeight(3.4);
+        doubts.number("line", "", 3.6, d -> String.valueOf(d.line()));
+        doubts.text("column", 7, d -> d.field().meaning());
+        doubts.node("look at", 20, d -> Words.prose(d.sentence(format))).grow();
+        doubts.rowHeight(2.6).asHighAsItsRows(4);
+        doubts.selectedProperty().subscribe(doubt -> {
+            if (doubt != null) {
+                rows.rows().stream()
+                        .filter(row -> row.line() == doubt.line())
+                        .findFirst()
+                        .ifPresent(rows::select);
+                picked.accept(doubt.field().heading());
+            }
+        });
+        problems.selectedProperty().subscribe(problem -> {
+            if (problem != null && problem.column() != null) {
+                picked.accept(problem.column());
+            }
+        });
+        doubted = Lay.column(4, Words.caption("Out of line; taken in all the same unless you put it right"), doubts);
         says.setMinHeight(Label.USE_PREF_SIZE);
         StackPane either = Lay.grow(new StackPane(rows, problems));
         either.setMinHeight(0);
-        section = Lay.grow(new Sheet.Section("As it would be read", "", says, either));
+        section = Lay.grow(new Sheet.Section("As it would be read", "", says, doubted, either));
     }
 
     Node node() {
@@ -74,20 +109,12 @@ final class ReadSheet {
         (problems.isVisible() ? problems : rows).view().requestFocus();
     }
 
-    /** Called with the heading of the column that the picked problem is in. */
-    void onProblem(Consumer<String> taker) {
-        problems.selectedProperty().subscribe(problem -> {
-            if (problem != null && problem.column() != null) {
-                taker.accept(problem.column());
-            }
-        });
-    }
-
     /** Says which columns somebody has to explain before there are rows. */
     void waitFor(List<String> headings) {
         if (!headings.isEmpty()) {
             Lay.show(problems, false);
             Lay.show(rows, false);
+            Lay.show(doubted, false);
             section.caption("As it would be read");
             section.aside("");
             says.setText("Say first what " + String.join(", ", headings) + (headings.size() == 1 ? " is" : " are")
@@ -111,9 +138,16 @@ final class ReadSheet {
         Lay.show(rows, wrong.isEmpty());
         problems.rows(wrong);
         rows.rows(wrong.isEmpty() ? read : List.of());
+        show(wrong.isEmpty() ? reading.summary().doubts() : List.of());
         section.caption(wrong.isEmpty() ? "As it would be read" : "What is wrong");
-        section.aside(wrong.isEmpty() ? read.size() + " flights" : wrong.size() + " in all; nothing is read in");
+        section.aside(
+                wrong.isEmpty() ? Counted.of(read.size(), "flight") : wrong.size() + " in all; nothing is read in");
         says.setText(wrong.isEmpty() ? String.join(" ", reading.summary().ahead()) : files(wrong));
+    }
+
+    private void show(List<ImportDoubt> found) {
+        doubts.rows(found);
+        Lay.show(doubted, !found.isEmpty());
     }
 
     /** The files that the problems are in. */

@@ -6,7 +6,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
@@ -46,6 +49,7 @@ final class TakingIn {
     private final Imports imports;
     private final FxBackground background;
     private final FxBackground.Display progress;
+    private final Consumer<Throwable> failed;
     private final FxBackground.Slot slot = new FxBackground.Slot();
     private final ObservableList<Column> columns = FXCollections.observableArrayList();
     private final Map<FlightField, String> fixed = new HashMap<>();
@@ -55,14 +59,17 @@ final class TakingIn {
             new ReadOnlyObjectWrapper<>(this, "dayChoices", DatePatterns.known());
     private final ObjectProperty<@Nullable Double> ratio = new SimpleObjectProperty<>(this, "ratio");
     private final ReadOnlyObjectWrapper<@Nullable Reading> reading = new ReadOnlyObjectWrapper<>(this, "reading");
+    private final ReadOnlyBooleanWrapper keeping = new ReadOnlyBooleanWrapper(this, "keeping");
     private final ReadOnlyObjectWrapper<@Nullable Done> done = new ReadOnlyObjectWrapper<>(this, "done");
     private List<ImportFile> files = List.of();
     private Set<String> sheetSettings = Set.of();
     private boolean filling;
 
-    TakingIn(Imports imports, FxBackground background, FxBackground.Display progress) {
+    /** @param failed told of what could not be kept */
+    TakingIn(Imports imports, FxBackground background, FxBackground.Display progress, Consumer<Throwable> failed) {
         this.imports = imports;
         this.background = background;
+        this.failed = failed;
         this.progress = progress;
         mark.subscribe(this::said);
         days.subscribe(this::said);
@@ -96,6 +103,11 @@ final class TakingIn {
     /** The rows as they would be read; null while a column is not said, and while they are being read. */
     ReadOnlyObjectProperty<@Nullable Reading> readingProperty() {
         return reading.getReadOnlyProperty();
+    }
+
+    /** True while it is being kept: nothing else is taken until that has ended. */
+    ReadOnlyBooleanProperty keepingProperty() {
+        return keeping.getReadOnlyProperty();
     }
 
     /** What was kept last, null before that and once other files are chosen. */
@@ -134,6 +146,9 @@ final class TakingIn {
 
     /** Looks at these files in the place of those before. */
     void take(List<Path> chosen) {
+        if (keeping.get()) {
+            return;
+        }
         background
                 .call(at -> imports.draft(chosen.stream().map(ImportFile::of).toList()))
                 .in(slot)
@@ -225,7 +240,7 @@ final class TakingIn {
 
     /** Reads everything anew by what has been said, and by what the logbook holds by now. */
     void said() {
-        if (filling || files.isEmpty()) {
+        if (filling || keeping.get() || files.isEmpty()) {
             return;
         }
         slot.cancel();
@@ -245,18 +260,18 @@ final class TakingIn {
                 .then(reading::set);
     }
 
-    /** Keeps it all, and under a name what was said, if one is given. */
+    /** Keeps it all, and under a name what was said, if one is given; asked again while that runs it does nothing. */
     void carryOut(String keepAs) {
         Reading now = reading.get();
-        if (now == null || !now.sound()) {
+        if (now == null || !now.sound() || keeping.get()) {
             return;
         }
+        keeping.set(true);
         background
                 .call(at -> {
-                    List<String> sentences =
-                            new ArrayList<>(imports.carryOut(now.plan(), at).lines());
+                    List<String> sentences = new ArrayList<>(
+                            imports.carryOut(now.plan(), keepAs, at).lines());
                     if (!keepAs.isBlank()) {
-                        now.plan().mapping(keepAs.strip()).ifPresent(imports::remember);
                         sentences.add("What the columns are is kept as “" + keepAs.strip()
                                 + "”: the next table with these headings needs no more.");
                     }
@@ -264,10 +279,16 @@ final class TakingIn {
                 })
                 .entry()
                 .showing(progress)
+                .ifCancelled(() -> keeping.set(false))
+                .otherwise(failure -> {
+                    keeping.set(false);
+                    failed.accept(failure);
+                })
                 .then(this::kept);
     }
 
     private void kept(Done what) {
+        keeping.set(false);
         files = List.of();
         columns.clear();
         reading.set(null);

@@ -40,7 +40,7 @@ public final class Table<R> extends EmRegion {
     private final TableView<R> view = new TableView<>();
     private final List<Column> columns = new ArrayList<>();
     private double rowEm = 2.24;
-    private boolean highAsRows;
+    private int mostRows;
 
     /**
      * @param says what the table holds, for accessible text and, with "No" before it, for the empty table
@@ -169,19 +169,26 @@ public final class Table<R> extends EmRegion {
 
     /** Makes the table as high as its rows, for short ones that never scroll. */
     public Table<R> asHighAsItsRows() {
+        return asHighAsItsRows(Integer.MAX_VALUE);
+    }
+
+    /** Makes the table as high as its rows but no higher than so many, beyond which it scrolls. */
+    public Table<R> asHighAsItsRows(int most) {
         view.itemsProperty().subscribe(items -> requestLayout());
-        highAsRows = true;
+        mostRows = most;
         return this;
     }
 
     @Override
     protected double computePrefHeight(double width) {
-        return highAsRows ? headPx() + rowPx() * Math.max(1, rows().size()) + 2 : view.prefHeight(width);
+        return mostRows > 0
+                ? headPx() + rowPx() * Math.max(1, Math.min(mostRows, rows().size())) + 2
+                : view.prefHeight(width);
     }
 
     @Override
     protected double computeMinHeight(double width) {
-        return highAsRows ? computePrefHeight(width) : headPx() + rowPx();
+        return mostRows > 0 ? computePrefHeight(width) : headPx() + rowPx();
     }
 
     @Override

@@ -2,60 +2,17 @@ package org.rafterbook.ui.action;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
-import java.util.concurrent.Executor;
 import org.junit.jupiter.api.Test;
 import org.rafterbook.ui.FxTest;
+import org.rafterbook.ui.WaitingBackground;
 import org.rafterbook.units.UserError;
-import org.rafterbook.work.Background;
-import org.rafterbook.work.Job;
-import org.rafterbook.work.Outcome;
 import org.rafterbook.work.Running;
 import org.rafterbook.work.Step;
 
 @FxTest
 class FxBackgroundTest {
-
-    /** Starts jobs only when told to, so that cancelling can come first. */
-    private static final class Waiting implements Background {
-
-        private final Deque<Runnable> jobs = new ArrayDeque<>();
-
-        @Override
-        public <T> Running submit(Job<? extends T> job, Executor deliverTo, Outcome<? super T> outcome) {
-            boolean[] cancelled = new boolean[1];
-            jobs.add(() -> {
-                if (cancelled[0]) {
-                    outcome.cancelled();
-                } else {
-                    Background.onTheSpot().submit(job, deliverTo, outcome);
-                }
-            });
-            return new Running() {
-                @Override
-                public void cancel() {
-                    cancelled[0] = true;
-                }
-
-                @Override
-                public boolean ended() {
-                    return false;
-                }
-            };
-        }
-
-        @Override
-        public void close() {}
-
-        void run() {
-            while (!jobs.isEmpty()) {
-                jobs.remove().run();
-            }
-        }
-    }
 
     private final Errors errors = new Errors();
     private final List<String> heard = new ArrayList<>();
@@ -89,7 +46,7 @@ class FxBackgroundTest {
 
     @Test
     void aNewerJobInASlotCancelsTheOneBefore() {
-        Waiting waiting = new Waiting();
+        WaitingBackground waiting = new WaitingBackground();
         FxBackground background = new FxBackground(waiting, Runnable::run, errors);
         FxBackground.Slot slot = new FxBackground.Slot();
         background.call(progress -> "old").in(slot).then(heard::add);
@@ -100,7 +57,7 @@ class FxBackgroundTest {
 
     @Test
     void theDisplayHearsOfStartStepsAndEndUnderOneName() {
-        Waiting waiting = new Waiting();
+        WaitingBackground waiting = new WaitingBackground();
         List<Running> names = new ArrayList<>();
         FxBackground.Display display = new FxBackground.Display() {
             @Override
@@ -135,7 +92,7 @@ class FxBackgroundTest {
 
     @Test
     void anEntryBeginsWhenTheOneBeforeHasEnded() {
-        Waiting waiting = new Waiting();
+        WaitingBackground waiting = new WaitingBackground();
         FxBackground background = new FxBackground(waiting, Runnable::run, errors);
         background.call(progress -> "launch").entry().then(heard::add);
         background
@@ -147,14 +104,14 @@ class FxBackgroundTest {
                 .then(heard::add);
         background.call(progress -> "undo").entry().then(heard::add);
         background.call(progress -> "reading").then(heard::add);
-        assertThat(waiting.jobs).as("the first entry and what is no entry").hasSize(2);
+        assertThat(waiting.count()).as("the first entry and what is no entry").isEqualTo(2);
         waiting.run();
         assertThat(heard).containsExactly("launch", "reading", "refused", "undo");
     }
 
     @Test
     void quietComesWhenTheLastCallHasEnded() {
-        Waiting waiting = new Waiting();
+        WaitingBackground waiting = new WaitingBackground();
         FxBackground background = new FxBackground(waiting, Runnable::run, errors);
         background.call(progress -> "launch").entry().then(heard::add);
         background
@@ -170,7 +127,7 @@ class FxBackgroundTest {
 
     @Test
     void anEntryCancelledWhileItWaitsIsNotMade() {
-        Waiting waiting = new Waiting();
+        WaitingBackground waiting = new WaitingBackground();
         FxBackground background = new FxBackground(waiting, Runnable::run, errors);
         background.call(progress -> "launch").entry().then(heard::add);
         background

@@ -30,13 +30,16 @@ import org.rafterbook.power.Wind;
 import org.rafterbook.ui.ChosenFiles;
 import org.rafterbook.ui.Fx;
 import org.rafterbook.ui.FxTest;
+import org.rafterbook.ui.WaitingBackground;
 import org.rafterbook.ui.action.Errors;
 import org.rafterbook.ui.action.FxBackground;
+import org.rafterbook.ui.kit.ProgressRule;
 import org.rafterbook.ui.look.Look;
 import org.rafterbook.ui.shell.Place;
 import org.rafterbook.ui.shell.PlaceId;
 import org.rafterbook.ui.shell.Shell;
 import org.rafterbook.ui.shell.Tools;
+import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.ImportDraft.Column;
 import org.rafterbook.work.Progress;
@@ -67,7 +70,7 @@ class ImportPlaceTest {
     @BeforeEach
     void open() {
         book = Book.open(folder.resolve("a.rafterbook"), Mode.CREATE, Clock.systemDefaultZone());
-        place = new ImportPlace(tools, book, () -> left = true);
+        place = new ImportPlace(tools, book, DisplayUnits.METRIC, () -> left = true);
         Map<PlaceId, Supplier<? extends Place>> makers = new EnumMap<>(PlaceId.class);
         for (PlaceId id : PlaceId.values()) {
             makers.put(id, () -> place);
@@ -257,7 +260,7 @@ class ImportPlaceTest {
         choose("own.csv", own);
         key(KeyCode.ENTER, "\r");
         choose("own.csv", own);
-        assertThat(shows("Nothing was added: all 1 flights are there already.")).isTrue();
+        assertThat(shows("Nothing was added: the flight is there already.")).isTrue();
     }
 
     @Test
@@ -374,5 +377,39 @@ class ImportPlaceTest {
         key(KeyCode.ENTER, "\r");
         assertThat(book.season().load(null, Progress.none()).season().flights()).hasSize(1);
         assertThat(Ending.TOUCHED.word()).isEqualTo("touched");
+    }
+
+    @Test
+    void aSecondEnterWhileTheFilesAreBeingReadInDoesNothing() {
+        WaitingBackground waiting = new WaitingBackground();
+        TakingIn taking = new TakingIn(
+                book.imports(), new FxBackground(waiting, Runnable::run, errors), new ProgressRule(), errors::show);
+        taking.take(List.of(write("t.csv", "model,session_date,duration_s\nTeasel,2025-10-28,521\n")));
+        waiting.run();
+        assertThat(taking.readingProperty().get()).isNotNull();
+        int[] kept = new int[1];
+        book.onChange(() -> kept[0]++);
+        taking.carryOut("");
+        assertThat(taking.keepingProperty().get()).isTrue();
+        taking.carryOut("");
+        waiting.run();
+        assertThat(kept[0]).isEqualTo(1);
+        assertThat(taking.keepingProperty().get()).isFalse();
+        assertThat(Objects.requireNonNull(taking.doneProperty().get()).sentences())
+                .anyMatch(sentence -> sentence.startsWith("Added: 1 flight"));
+    }
+
+    @Test
+    void turnsAndTorqueStandInTheRowsAndWhatIsOutOfLineIsToldWithItsLine() {
+        StringBuilder table = new StringBuilder("model,session_date,duration_s,turns_wound,launch_torque_nmm\n");
+        for (int i = 0; i < 6; i++) {
+            table.append("Teasel,2025-10-28,").append(500 + i).append(",1380,1.8\n");
+        }
+        choose("t.csv", table + "Teasel,2025-10-28,510,1390,18\n");
+        assertThat(shows("1.8")).isTrue();
+        assertThat(shows("1380")).isTrue();
+        assertThat(shows("18.0 N·mm; usual for this model is 1.8 N·mm. Is the unit right?"))
+                .isTrue();
+        assertThat(shows("Read in 7 flights")).isTrue();
     }
 }
