@@ -24,4 +24,10 @@ public record Motor(
         @Nullable LocalDate madeOn,
         @Nullable String fate,
         @Nullable String notes,
-        Map<String, String> asTyped) {}
+        Map<String, String> asTyped) {
+
+    /** The same motor with what became of it, null for one in use. */
+    public Motor withFate(@Nullable String became) {
+        return new Motor(id, name, batchId, loopLengthM, massKg, cutFrom, fraction, madeOn, became, notes, asTyped);
+    }
+}

@@ -9,7 +9,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.flight.Session;
 import org.rafterbook.logbook.Logbook;
+import org.rafterbook.logbook.Reader;
+import org.rafterbook.logbook.Writer;
 import org.rafterbook.power.Motor;
 import org.rafterbook.power.MotorLimits;
 import org.rafterbook.power.RubberBatch;
@@ -109,15 +112,18 @@ public final class MotorDesk {
      */
     public RubberBatch addBatch(
             String name, @Nullable Double widthM, @Nullable Double turnsConstant, Map<String, String> asTyped) {
-        return logbook.enter(
-                "batch " + name.strip(),
-                w -> w.insert(new RubberBatch(
-                        Logbook.newId(), named(name, "A batch"), null, widthM, turnsConstant, null, asTyped)));
+        return logbook.enter("batch " + name.strip(), w -> {
+            String free = freeBatch(w, name, "");
+            return w.insert(new RubberBatch(Logbook.newId(), free, null, widthM, turnsConstant, null, asTyped));
+        });
     }
 
     /** Puts a batch right. */
     public RubberBatch correct(RubberBatch batch) {
-        return logbook.enter("batch " + batch.name(), w -> w.update(batch));
+        return logbook.enter("batch " + batch.name(), w -> {
+            freeBatch(w, batch.name(), batch.id());
+            return w.update(batch);
+        });
     }
 
     /**
@@ -133,10 +139,7 @@ public final class MotorDesk {
             @Nullable Double massKg,
             Map<String, String> asTyped) {
         return logbook.enter("motor " + name.strip(), w -> {
-            String trimmed = named(name, "A motor");
-            if (w.all(Motor.class).stream().anyMatch(m -> m.name().equalsIgnoreCase(trimmed))) {
-                throw UserError.badInput("There is a motor named '" + trimmed + "' already.");
-            }
+            String trimmed = freeMotor(w, name, "");
             return w.insert(
                     new Motor(Logbook.newId(), trimmed, batchId, loopM, massKg, null, 1, null, null, null, asTyped));
         });
@@ -144,11 +147,15 @@ public final class MotorDesk {
 
     /** Puts a motor right. */
     public Motor correct(Motor motor) {
-        return logbook.enter("motor " + motor.name(), w -> w.update(motor));
+        return logbook.enter("motor " + motor.name(), w -> {
+            freeMotor(w, motor.name(), motor.id());
+            return w.update(motor);
+        });
     }
 
     /**
-     * Adds a wind that was not flown, such as one for practice or the one in which the motor broke.
+     * Adds a wind that was not flown, such as one for practice or the one in which the motor broke; it belongs to today's
+     * visit where there is one.
      *
      * @param end how it ended; a motor that broke is ready no more
      */
@@ -159,10 +166,11 @@ public final class MotorDesk {
         }
         return logbook.enter("wind " + end.word().replace('-', ' '), w -> {
             Wind last = w.flights().lastWindOfMotor(motorId);
+            Session today = Sessions.today(w, clock);
             Wind wind = w.insert(new Wind(
                     Logbook.newId(),
                     motorId,
-                    null,
+                    today == null ? null : today.id(),
                     last == null ? 1 : last.ordinal() + 1,
                     clock.instant(),
                     form.turnsWound(),
@@ -173,28 +181,48 @@ public final class MotorDesk {
                     end,
                     null,
                     form.asTyped()));
-            if (end == WindEnd.BROKE) {
-                Motor m = w.get(Motor.class, motorId);
-                w.update(new Motor(
-                        m.id(),
-                        m.name(),
-                        m.batchId(),
-                        m.loopLengthM(),
-                        m.massKg(),
-                        m.cutFrom(),
-                        m.fraction(),
-                        m.madeOn(),
-                        WindEnd.BROKE.word(),
-                        m.notes(),
-                        m.asTyped()));
-            }
+            follow(w, motorId, null, end);
             return wind;
         });
     }
 
-    /** Puts a wind right. */
+    /** Puts a wind right; whether its motor broke follows. */
     public Wind correct(Wind wind) {
-        return logbook.enter("wind " + wind.ordinal(), w -> w.update(wind));
+        return logbook.enter("wind " + wind.ordinal(), w -> {
+            WindEnd before = w.get(Wind.class, wind.id()).end();
+            if (wind.motorId() != null && before != wind.end()) {
+                follow(w, wind.motorId(), before, wind.end());
+            }
+            return w.update(wind);
+        });
+    }
+
+    /** A motor is ready no more once a wind of it ended in a break, and again where that was put right. */
+    private static void follow(Writer w, String motorId, @Nullable WindEnd before, @Nullable WindEnd end) {
+        Motor m = w.get(Motor.class, motorId);
+        String broke = WindEnd.BROKE.word();
+        if (end == WindEnd.BROKE) {
+            w.update(m.withFate(broke));
+        } else if (before == WindEnd.BROKE && broke.equals(m.fate())) {
+            w.update(m.withFate(null));
+        }
+    }
+
+    private static String freeMotor(Reader reader, String name, String id) {
+        String trimmed = named(name, "A motor");
+        if (reader.all(Motor.class).stream().anyMatch(m -> m.name().equalsIgnoreCase(trimmed) && !m.id().equals(id))) {
+            throw UserError.badInput("There is a motor named '" + trimmed + "' already.");
+        }
+        return trimmed;
+    }
+
+    private static String freeBatch(Reader reader, String name, String id) {
+        String trimmed = named(name, "A batch");
+        if (reader.all(RubberBatch.class).stream()
+                .anyMatch(b -> b.name().equalsIgnoreCase(trimmed) && !b.id().equals(id))) {
+            throw UserError.badInput("There is a batch named '" + trimmed + "' already.");
+        }
+        return trimmed;
     }
 
     private static String named(String name, String what) {

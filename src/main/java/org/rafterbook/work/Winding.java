@@ -133,19 +133,7 @@ public final class Winding {
             Wind wind = w.get(Wind.class, windId);
             String motorId = wind.motorId();
             if (end == WindEnd.BROKE && motorId != null) {
-                Motor m = w.get(Motor.class, motorId);
-                w.update(new Motor(
-                        m.id(),
-                        m.name(),
-                        m.batchId(),
-                        m.loopLengthM(),
-                        m.massKg(),
-                        m.cutFrom(),
-                        m.fraction(),
-                        m.madeOn(),
-                        "broke",
-                        m.notes(),
-                        m.asTyped()));
+                w.update(w.get(Motor.class, motorId).withFate(end.word()));
             }
             return w.update(WindDraft.of(wind).end(end).done());
         });

@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import javafx.scene.Node;
-import org.jspecify.annotations.Nullable;
 import org.rafterbook.power.RubberBatch;
 import org.rafterbook.ui.kit.ChoiceField;
 import org.rafterbook.ui.kit.Field;
@@ -22,12 +21,16 @@ final class BatchPage implements BoxPage {
     private final Entry constant;
     private final Node node;
 
-    BatchPage(MotorBoxModel model, DisplayUnits units) {
+    /** @param chosen told that another batch is to be put right */
+    BatchPage(MotorBoxModel model, DisplayUnits units, Runnable chosen) {
         this.model = model;
         width = new Entry("Width as bought", Quantity.STRIP_WIDTH, "widthM", units);
         constant = new Entry("Its own turns constant", Quantity.PLAIN, "turnsConstant", units);
         constant.field().quietly("in^-1.5 g^0.5; 44.5 ± 3 where you have none");
-        batches.onChosen(this::show);
+        batches.onChosen(batch -> {
+            reset();
+            chosen.run();
+        });
         node = Lay.column(8, batches, name, width.field(), constant.field());
     }
 
@@ -57,15 +60,24 @@ final class BatchPage implements BoxPage {
         Lay.show(batches, !all.isEmpty());
     }
 
-    private void show(RubberBatch batch) {
-        name.fill(batch.name());
-        width.fill(batch.widthM());
-        constant.fill(batch.turnsConstant());
+    @Override
+    public String picked() {
+        RubberBatch chosen = batches.chosen();
+        return chosen == null ? "" : chosen.name();
     }
 
     @Override
-    public boolean hasPicked() {
-        return batches.chosen() != null;
+    public void begin() {
+        batches.offer(batches.box().getItems(), null);
+        reset();
+    }
+
+    @Override
+    public void reset() {
+        RubberBatch chosen = batches.chosen();
+        name.fill(chosen == null ? "" : chosen.name());
+        width.fill(chosen == null ? null : chosen.widthM());
+        constant.fill(chosen == null ? null : chosen.turnsConstant());
     }
 
     private boolean sound() {
@@ -80,18 +92,18 @@ final class BatchPage implements BoxPage {
     }
 
     @Override
-    public void add() {
+    public void add(Runnable then) {
         if (sound()) {
             String named = name.typed();
             Double widthM = width.si();
             Double own = constant.si();
             Map<String, String> typed = typed(Map.of());
-            model.enter(desk -> desk.addBatch(named, widthM, own, typed), name);
+            model.enter(desk -> desk.addBatch(named, widthM, own, typed), name, then);
         }
     }
 
     @Override
-    public void correct() {
+    public void correct(Runnable then) {
         RubberBatch was = batches.chosen();
         if (was != null && sound()) {
             RubberBatch right = new RubberBatch(
@@ -102,12 +114,7 @@ final class BatchPage implements BoxPage {
                     constant.si(),
                     was.notes(),
                     typed(was.asTyped()));
-            model.enter(desk -> desk.correct(right), name);
+            model.enter(desk -> desk.correct(right), name, then);
         }
-    }
-
-    @Nullable
-    RubberBatch chosen() {
-        return batches.chosen();
     }
 }

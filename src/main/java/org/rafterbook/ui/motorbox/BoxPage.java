@@ -13,12 +13,18 @@ interface BoxPage {
     /** Puts the cursor into the first field. */
     void edit();
 
-    /** Adds what is typed as something new. */
-    void add();
+    /** Adds what is typed as something new, then does what follows. */
+    void add(Runnable then);
 
-    /** Puts what is picked right by what is typed; does nothing where nothing is picked. */
-    void correct();
+    /** Puts what is picked right by what is typed, then does what follows; does nothing where nothing is picked. */
+    void correct(Runnable then);
 
-    /** Whether there is something picked to be put right. */
-    boolean hasPicked();
+    /** The name of what is picked to be put right, empty where something new is typed. */
+    String picked();
+
+    /** Empties the fields for something new. */
+    void begin();
+
+    /** Shows again what is recorded of what is picked, in the place of what was typed. */
+    void reset();
 }

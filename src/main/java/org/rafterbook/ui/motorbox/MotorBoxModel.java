@@ -48,8 +48,8 @@ final class MotorBoxModel {
         following.stop();
     }
 
-    /** Makes an entry; a refusal stands beside the field, anything else in the bar under the head. */
-    <T> void enter(Function<MotorDesk, T> entry, Field<?> beside) {
+    /** Makes an entry, then does what follows; a refusal stands beside the field, anything else in the bar under the head. */
+    <T> void enter(Function<MotorDesk, T> entry, Field<?> beside, Runnable then) {
         background
                 .call(progress -> entry.apply(desk))
                 .entry()
@@ -60,6 +60,6 @@ final class MotorBoxModel {
                         errors.show(failure);
                     }
                 })
-                .then(kept -> {});
+                .then(kept -> then.run());
     }
 }

@@ -1,6 +1,7 @@
 package org.rafterbook.ui.motorbox;
 
 import java.util.List;
+import java.util.Locale;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
@@ -22,6 +23,7 @@ import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.kit.Table;
 import org.rafterbook.ui.shell.Place;
 import org.rafterbook.ui.shell.Tools;
+import org.rafterbook.units.Counted;
 import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityFormat;
@@ -42,7 +44,9 @@ public final class MotorBoxPlace implements Place {
     private final BatchPage batchPage;
     private final Segments<BoxPage> pages;
     private final StackPane shownPage = new StackPane();
-    private final Action correct;
+    private final Action keep;
+    private final Button asNew;
+    private boolean refreshing;
     private final HBox root;
     private BoxPage page;
 
@@ -51,25 +55,26 @@ public final class MotorBoxPlace implements Place {
         format = new QuantityFormat(units);
         motorPage = new MotorPage(model, units);
         windPage = new WindPage(model, units);
-        batchPage = new BatchPage(model, units);
+        batchPage = new BatchPage(model, units, this::showKeep);
         page = motorPage;
         pages = new Segments<BoxPage>("What to add", List.of(motorPage, windPage, batchPage), BoxPage::name);
         Keys own = tools.keys();
         own.on("L", "List of motors", () -> motors.view().requestFocus());
-        own.on("M", "A motor", () -> turnTo(motorPage, true));
-        own.on("W", "A wind of the picked motor", () -> turnTo(windPage, true));
-        own.on("B", "A batch", () -> turnTo(batchPage, true));
-        Action add = own.on("A", "Add as new", () -> page.add());
-        correct = own.on("C", "Put it right", () -> page.correct());
-        own.on("Esc", "Leave the field", () -> motors.view().requestFocus());
+        own.on("M", "A new motor", () -> begin(motorPage));
+        own.on("W", "A new wind of the picked motor", () -> begin(windPage));
+        own.on("B", "A new batch", () -> begin(batchPage));
+        keep = own.on("Enter", "Keep", this::enter);
+        asNew = Buttons.secondary(own.on("A", "Add as new", this::add));
+        own.on("Esc", "Leave it", this::leave);
         own.hint("L ↑ ↓", "pick a motor");
-        own.hint("M W B", "motor, wind, batch");
+        own.hint("M W B", "new motor, wind, batch");
+        own.hint("Enter", "keep, or edit what is picked");
         own.hint("A", "add as new");
-        own.hint("C", "put it right");
+        own.hint("Esc", "leave it");
         keys = new ReadOnlyObjectWrapper<>(own);
         columns();
         pages.onChosen(chosen -> turnTo(chosen, false));
-        root = page(lists(), form(Buttons.primary(add), Buttons.secondary(correct)));
+        root = page(lists(), form(Buttons.primary(keep), asNew));
         motors.selectedProperty().subscribe(this::picked);
         winds.selectedProperty().subscribe(this::pickedWind);
         model.boxProperty().subscribe(this::show);
@@ -156,41 +161,96 @@ public final class MotorBoxPlace implements Place {
         page = now;
         pages.choose(now);
         shownPage.getChildren().setAll(now.node());
-        correct.enabledProperty().set(now.hasPicked());
+        showKeep();
         if (edit) {
             now.edit();
         }
     }
 
+    /** Says what Enter does: it adds what is new and puts right what is picked. */
+    private void showKeep() {
+        String picked = page.picked();
+        keep.labelProperty()
+                .set(picked.isEmpty() ? "Add the " + page.name().toLowerCase(Locale.ROOT) : "Put " + picked + " right");
+        Lay.show(asNew, !picked.isEmpty());
+    }
+
+    private void begin(BoxPage now) {
+        if (now == motorPage) {
+            motors.view().getSelectionModel().clearSelection();
+        } else if (now == windPage) {
+            winds.view().getSelectionModel().clearSelection();
+        }
+        now.begin();
+        turnTo(now, true);
+    }
+
+    private void enter() {
+        if (motors.view().isFocused() && motors.selected() != null) {
+            turnTo(motorPage, true);
+        } else if (winds.view().isFocused() && winds.selected() != null) {
+            turnTo(windPage, true);
+        } else if (page.picked().isEmpty()) {
+            add();
+        } else {
+            page.correct(() -> motors.view().requestFocus());
+        }
+    }
+
+    private void add() {
+        BoxPage of = page;
+        of.add(() -> begin(of));
+    }
+
+    private void leave() {
+        page.reset();
+        motors.view().requestFocus();
+    }
+
     private void picked(MotorDesk.@Nullable Boxed boxed) {
-        motorPage.show(boxed);
-        windPage.of(boxed);
-        winds.rows(boxed == null ? List.of() : boxed.winds());
-        correct.enabledProperty().set(page.hasPicked());
+        if (!refreshing) {
+            motorPage.show(boxed);
+            windPage.of(boxed);
+            winds.rows(boxed == null ? List.of() : boxed.winds());
+            showKeep();
+        }
     }
 
     private void pickedWind(@Nullable Wind wind) {
-        windPage.show(wind);
-        correct.enabledProperty().set(page.hasPicked());
+        if (!refreshing) {
+            windPage.show(wind);
+            showKeep();
+        }
     }
 
     private void show(MotorDesk.Box box) {
         MotorDesk.Boxed before = motors.selected();
+        Wind windBefore = winds.selected();
         motorPage.offer(box.batches());
         batchPage.offer(box.batches());
+        refreshing = true;
         motors.rows(box.motors());
-        box.motors().stream()
+        MotorDesk.Boxed now = box.motors().stream()
                 .filter(m ->
                         before != null && m.motor().id().equals(before.motor().id()))
                 .findFirst()
-                .ifPresent(motors::select);
+                .orElse(null);
+        if (now != null) {
+            motors.select(now);
+        }
+        refreshing = false;
+        picked(now);
+        winds.rows().stream()
+                .filter(w -> windBefore != null && w.id().equals(windBefore.id()))
+                .findFirst()
+                .ifPresent(winds::select);
         long ready =
                 box.motors().stream().filter(m -> m.state().equals("ready")).count();
         subtitle.set(
                 box.motors().isEmpty()
                         ? "batches, motors and winds"
-                        : box.motors().size() + " motors, " + ready + " ready; "
-                                + box.batches().size() + (box.batches().size() == 1 ? " batch" : " batches"));
+                        : Counted.of(box.motors().size(), "motor") + ", " + ready + " ready; "
+                                + Counted.of(box.batches().size(), "batch"));
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import javafx.scene.Node;
 import org.jspecify.annotations.Nullable;
@@ -31,7 +32,7 @@ final class MotorPage implements BoxPage {
     private final Entry mass;
     private final Field<String> fate = Field.words("What became of it").prompt("empty while it is in use");
     private final Node node;
-    private @Nullable Motor picked;
+    private @Nullable Motor shown;
 
     MotorPage(MotorBoxModel model, DisplayUnits units) {
         this.model = model;
@@ -72,22 +73,37 @@ final class MotorPage implements BoxPage {
                 .orElse(NONE);
     }
 
-    /** Shows the picked motor; null for none. */
+    /** Shows the picked motor, null for none; what is typed stays where that is the one shown already. */
     void show(MotorDesk.@Nullable Boxed boxed) {
         Motor motor = boxed == null ? null : boxed.motor();
-        picked = motor;
-        if (motor != null) {
-            name.fill(motor.name());
-            batch.offer(batch.box().getItems(), find(batch.box().getItems(), motor.batchId()));
-            loop.fill(motor.loopLengthM());
-            mass.fill(motor.massKg());
-            fate.fill(motor.fate() == null ? "" : motor.fate());
+        if (!Objects.equals(motor, shown)) {
+            shown = motor;
+            reset();
         }
     }
 
     @Override
-    public boolean hasPicked() {
-        return picked != null;
+    public void begin() {
+        shown = null;
+        reset();
+    }
+
+    @Override
+    public void reset() {
+        Motor motor = shown;
+        name.fill(motor == null ? "" : motor.name());
+        if (motor != null) {
+            // a new motor is most often of the batch of the one before
+            batch.offer(batch.box().getItems(), find(batch.box().getItems(), motor.batchId()));
+        }
+        loop.fill(motor == null ? null : motor.loopLengthM());
+        mass.fill(motor == null ? null : motor.massKg());
+        fate.fill(motor == null || motor.fate() == null ? "" : motor.fate());
+    }
+
+    @Override
+    public String picked() {
+        return shown == null ? "" : shown.name();
     }
 
     private boolean sound() {
@@ -107,20 +123,20 @@ final class MotorPage implements BoxPage {
     }
 
     @Override
-    public void add() {
+    public void add(Runnable then) {
         if (sound()) {
             String named = name.typed();
             String of = batchId();
             Double loopM = loop.si();
             Double massKg = mass.si();
             Map<String, String> typed = typed(Map.of());
-            model.enter(desk -> desk.addMotor(named, of, loopM, massKg, typed), name);
+            model.enter(desk -> desk.addMotor(named, of, loopM, massKg, typed), name, then);
         }
     }
 
     @Override
-    public void correct() {
-        Motor was = picked;
+    public void correct(Runnable then) {
+        Motor was = shown;
         if (was != null && sound()) {
             Motor right = new Motor(
                     was.id(),
@@ -135,7 +151,7 @@ final class MotorPage implements BoxPage {
                     was.notes(),
                     typed(was.asTyped()));
             Function<MotorDesk, Motor> entry = desk -> desk.correct(right);
-            model.enter(entry, name);
+            model.enter(entry, name, then);
         }
     }
 }

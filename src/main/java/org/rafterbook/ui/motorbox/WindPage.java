@@ -3,6 +3,7 @@ package org.rafterbook.ui.motorbox;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import javafx.scene.Node;
 import org.jspecify.annotations.Nullable;
@@ -29,7 +30,7 @@ final class WindPage implements BoxPage {
             new ChoiceField<>("How it ended", e -> e.word().replace('-', ' '));
     private final Node node;
     private @Nullable String motorId;
-    private @Nullable Wind picked;
+    private @Nullable Wind shown;
 
     WindPage(MotorBoxModel model, DisplayUnits units) {
         this.model = model;
@@ -61,9 +62,23 @@ final class WindPage implements BoxPage {
         motorId = boxed == null ? null : boxed.motor().id();
     }
 
-    /** Shows the picked wind; null for none. */
+    /** Shows the picked wind, null for none; what is typed stays where that is the one shown already. */
     void show(@Nullable Wind wind) {
-        picked = wind;
+        if (!Objects.equals(wind, shown)) {
+            shown = wind;
+            reset();
+        }
+    }
+
+    @Override
+    public void begin() {
+        shown = null;
+        reset();
+    }
+
+    @Override
+    public void reset() {
+        Wind wind = shown;
         turns.fill(wind == null ? null : wind.turnsWound());
         backOff.fill(wind == null ? null : wind.turnsBackedOff());
         highest.fill(wind == null ? null : wind.maxTorqueNm());
@@ -72,8 +87,8 @@ final class WindPage implements BoxPage {
     }
 
     @Override
-    public boolean hasPicked() {
-        return picked != null;
+    public String picked() {
+        return shown == null ? "" : "wind " + shown.ordinal();
     }
 
     private boolean sound() {
@@ -95,7 +110,7 @@ final class WindPage implements BoxPage {
     }
 
     @Override
-    public void add() {
+    public void add(Runnable then) {
         String of = motorId;
         if (of == null) {
             turns.field().refuse("Pick the motor first.");
@@ -103,13 +118,13 @@ final class WindPage implements BoxPage {
             WindEnd how = end.chosen() == null ? WindEnd.LET_DOWN : end.chosen();
             WindForm form =
                     new WindForm(of, turns.si(), backOff.si(), highest.si(), torque.si(), null, typed(Map.of()));
-            model.enter(desk -> desk.addWind(form, how), turns.field());
+            model.enter(desk -> desk.addWind(form, how), turns.field(), then);
         }
     }
 
     @Override
-    public void correct() {
-        Wind was = picked;
+    public void correct(Runnable then) {
+        Wind was = shown;
         if (was != null && sound()) {
             Wind right = WindDraft.of(was)
                     .turnsWound(turns.si())
@@ -119,7 +134,7 @@ final class WindPage implements BoxPage {
                     .end(end.chosen())
                     .asTyped(typed(was.asTyped()))
                     .done();
-            model.enter(desk -> desk.correct(right), turns.field());
+            model.enter(desk -> desk.correct(right), turns.field(), then);
         }
     }
 }

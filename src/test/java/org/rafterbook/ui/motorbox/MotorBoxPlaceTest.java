@@ -24,6 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.rafterbook.logbook.Mode;
 import org.rafterbook.power.Motor;
 import org.rafterbook.power.Wind;
+import org.rafterbook.power.WindDraft;
 import org.rafterbook.power.WindEnd;
 import org.rafterbook.ui.Fx;
 import org.rafterbook.ui.FxTest;
@@ -34,6 +35,7 @@ import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.MotorDesk.Boxed;
+import org.rafterbook.work.WindForm;
 
 @FxTest
 class MotorBoxPlaceTest {
@@ -86,10 +88,8 @@ class MotorBoxPlaceTest {
     }
 
     private void into(String label, String text) {
-        TextField field = (TextField) scene().getRoot().lookupAll(".text-field").stream()
-                .filter(node -> String.valueOf(node.getAccessibleText()).startsWith(label) && inSight(node))
-                .findFirst()
-                .orElseThrow(() -> new AssertionError("no field " + label));
+        TextField field = field(label);
+        field.requestFocus();
         field.setText(text);
     }
 
@@ -156,7 +156,7 @@ class MotorBoxPlaceTest {
         table("motors").getSelectionModel().select(0);
         into("Motor", "M7");
         into("What became of it", "cut up");
-        press(KeyCode.C, "c");
+        press(KeyCode.ENTER, "\r");
         Motor motor = only().motor();
         assertThat(motor.name()).isEqualTo("M7");
         assertThat(motor.fate()).isEqualTo("cut up");
@@ -229,7 +229,7 @@ class MotorBoxPlaceTest {
         aWindOfThePickedMotorIsAdded();
         table("winds of the motor picked").getSelectionModel().select(0);
         into("Turns put in", "1950");
-        press(KeyCode.C, "c");
+        press(KeyCode.ENTER, "\r");
         assertThat(only().winds()).extracting(Wind::turnsWound).containsExactly(1950.0);
         assertThat(only().winds()).extracting(Wind::turnsBackedOff).containsExactly(100.0);
     }
@@ -257,5 +257,88 @@ class MotorBoxPlaceTest {
         assertThat(book.motors().load().motors())
                 .extracting(b -> b.motor().name())
                 .containsExactly("M1", "M9", "M10");
+    }
+
+    @Test
+    void enterInAFieldAddsWhatIsNewAndTheNextCanBeTypedAtOnce() {
+        press(KeyCode.M, "m");
+        into("Motor", "M1");
+        key(KeyCode.ENTER, "\r");
+        assertThat(only().motor().name()).isEqualTo("M1");
+        assertThat(field("Motor").getText()).isEmpty();
+        assertThat(field("Motor").isFocused()).isTrue();
+        into("Motor", "M2");
+        key(KeyCode.ENTER, "\r");
+        assertThat(book.motors().load().motors()).hasSize(2);
+    }
+
+    @Test
+    void enterOnTheListEditsThePickedMotorAndEscLeavesItAsItIs() {
+        addM1();
+        table("motors").getSelectionModel().select(0);
+        table("motors").requestFocus();
+        key(KeyCode.ENTER, "\r");
+        assertThat(field("Motor").isFocused()).isTrue();
+        assertThat(shows("Put M1 right")).isTrue();
+        into("Motor", "M9");
+        key(KeyCode.ESCAPE, "");
+        assertThat(field("Motor").getText()).isEqualTo("M1");
+        assertThat(table("motors").isFocused()).isTrue();
+        assertThat(only().motor().name()).isEqualTo("M1");
+    }
+
+    @Test
+    void whatIsTypedStaysWhenSomethingElseIsEntered() {
+        addM1();
+        table("motors").getSelectionModel().select(0);
+        into("Motor", "M9");
+        book.motors().addMotor("M2", null, null, null, Map.of());
+        Fx.layOut(scene());
+        assertThat(field("Motor").getText()).isEqualTo("M9");
+        assertThat(table("motors").getSelectionModel().getSelectedIndex()).isZero();
+    }
+
+    @Test
+    void aMotorPutRightCannotTakeAnothersName() {
+        addM1();
+        Motor other = book.motors().addMotor("M2", null, null, null, Map.of());
+        table("motors").getSelectionModel().select(1);
+        into("Motor", "m1");
+        press(KeyCode.ENTER, "\r");
+        assertThat(shows("There is a motor named 'm1' already.")).isTrue();
+        assertThat(book.motors().load().motors())
+                .extracting(b -> b.motor().name())
+                .contains(other.name());
+    }
+
+    @Test
+    void aWindBelongsToTodaysVisitWhereThereIsOne() {
+        addM1();
+        String id = only().motor().id();
+        assertThat(book.motors().addWind(form(id), WindEnd.LET_DOWN).sessionId())
+                .isNull();
+        book.hall().winding().keep(null, form(id)); // begins today's visit
+        assertThat(book.motors().addWind(form(id), WindEnd.LET_DOWN).sessionId())
+                .isNotNull();
+    }
+
+    @Test
+    void aBreakPutRightMakesTheMotorReadyAgain() {
+        addM1();
+        Wind broke = book.motors().addWind(form(only().motor().id()), WindEnd.BROKE);
+        assertThat(only().state()).isEqualTo("broke");
+        book.motors().correct(WindDraft.of(broke).end(WindEnd.LET_DOWN).done());
+        assertThat(only().state()).isEqualTo("ready");
+    }
+
+    private static WindForm form(String motorId) {
+        return new WindForm(motorId, 1900.0, null, null, null, null, Map.of());
+    }
+
+    private TextField field(String label) {
+        return (TextField) scene().getRoot().lookupAll(".text-field").stream()
+                .filter(node -> String.valueOf(node.getAccessibleText()).startsWith(label) && inSight(node))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no field " + label));
     }
 }
