@@ -1,5 +1,8 @@
 package org.rafterbook.ui;
 
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.logbook.Subscription;
 import org.rafterbook.ui.action.FxBackground;
@@ -31,7 +34,11 @@ final class BookInWindow {
     private @Nullable Subscription beginning;
     private @Nullable ImportPlace tables;
     private @Nullable ReviewView review;
+    private final Map<PlaceId, Prepared> prepared = new EnumMap<>(PlaceId.class);
     private boolean fresh;
+
+    /** A place made before it is visited, for these units. */
+    private record Prepared(Place place, DisplayUnits units) {}
 
     /**
      * @param tools with the background of this logbook alone
@@ -84,21 +91,34 @@ final class BookInWindow {
         });
     }
 
-    /** Makes a place of it. */
+    /**
+     * Makes the places that take long to make before they are visited, off the JavaFX thread: nothing of them is in a
+     * window yet.
+     */
+    void prepare(DisplayUnits units) {
+        for (PlaceId id : List.of(PlaceId.REVIEW, PlaceId.SEASON)) {
+            background().call(progress -> make(id, units)).then(place -> prepared.put(id, new Prepared(place, units)));
+        }
+    }
+
+    /** A place of it, to be shown. */
     Place place(PlaceId id, DisplayUnits units) {
+        Prepared ready = prepared.remove(id);
+        Place place = ready != null && ready.units().equals(units) ? ready.place() : make(id, units);
+        if (place instanceof ReviewView shown) {
+            review = shown;
+        }
+        return place;
+    }
+
+    private Place make(PlaceId id, DisplayUnits units) {
         return switch (id) {
             case HALL -> new HallView(tools, hall, units, book().clock().getZone());
             case BENCH -> new BenchPlace(tools, book(), units);
             case MOTOR_BOX -> new MotorBoxPlace(tools, book(), units);
-            case REVIEW -> review();
+            case REVIEW -> new ReviewView(book().review(), tools);
             case SEASON -> new SeasonPlace(tools, book(), units, logbooks, this::openInReview);
         };
-    }
-
-    private ReviewView review() {
-        ReviewView made = new ReviewView(book().review(), tools);
-        review = made;
-        return made;
     }
 
     private void openInReview(String modelId) {

@@ -103,6 +103,13 @@ final class OpenWindow implements Logbooks, FirstSteps {
         }
     }
 
+    /** Makes the places that take long to make before they are visited. */
+    void prepare() {
+        if (open != null) {
+            open.prepare(choices.unitsProperty().get());
+        }
+    }
+
     // ---- Places ----
 
     private Place make(PlaceId id) {

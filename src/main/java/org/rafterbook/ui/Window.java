@@ -3,9 +3,11 @@ package org.rafterbook.ui;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
+import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
+import javafx.util.Duration;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.ui.action.Errors;
 import org.rafterbook.ui.action.FxBackground;
@@ -23,6 +25,9 @@ public final class Window {
 
     /** How long the last entries may take to reach the disk after the window is gone. */
     private static final int LAST_ENTRIES_S = 20;
+
+    /** From the first frame until the places are made ahead: by then today's session stands. */
+    private static final Duration QUIET = Duration.seconds(1);
 
     private Window() {}
 
@@ -82,7 +87,12 @@ public final class Window {
                 window.close(settled::countDown);
             });
             MainWindow.show(stage, window.shell(), tools);
-            afterTheFirstFrame(stage.getScene(), window::makeOwn);
+            afterTheFirstFrame(stage.getScene(), () -> {
+                window.makeOwn();
+                PauseTransition quiet = new PauseTransition(QUIET);
+                quiet.setOnFinished(event -> window.prepare());
+                quiet.play();
+            });
         });
     }
 

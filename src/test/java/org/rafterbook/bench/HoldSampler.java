@@ -20,6 +20,10 @@ final class HoldSampler implements AutoCloseable {
     private static final String BENCH = "org.rafterbook.bench.";
     private static final String TESTS = "org.rafterbook.ui.Fx";
     private static final String ROBOT = "org.rafterbook.app.WindowRobot";
+
+    /** Each call shows one part and nothing else. */
+    private static final String TURN = "ui.action.Parts.next";
+
     private static final String PULSE = "com.sun.javafx.tk.Toolkit";
 
     /**
@@ -28,7 +32,7 @@ final class HoldSampler implements AutoCloseable {
      * @param what the method it began with
      * @param inside a method further in, where most of it was seen
      */
-    record Hold(String what, String inside, double ms) {}
+    record Hold(String what, String inside, double ms, double wallMs) {}
 
     private final Thread watched;
     private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
@@ -39,6 +43,7 @@ final class HoldSampler implements AutoCloseable {
     private String now = "";
     private String inside = "";
     private double began;
+    private double beganWall;
     private double pulseBegan = -1;
 
     HoldSampler(Thread watched) {
@@ -50,12 +55,14 @@ final class HoldSampler implements AutoCloseable {
 
     private void sample() {
         double before = cpuMs();
+        double wallBefore = wallMs();
         while (!ended) {
             LockSupport.parkNanos(700_000);
             StackTraceElement[] stack = watched.getStackTrace();
             double at = cpuMs();
-            see(stack, before, at);
+            see(stack, before, at, wallBefore);
             before = at;
+            wallBefore = wallMs();
         }
     }
 
@@ -63,7 +70,11 @@ final class HoldSampler implements AutoCloseable {
         return threads.getThreadCpuTime(watched.getId()) / 1e6;
     }
 
-    private synchronized void see(StackTraceElement[] stack, double before, double at) {
+    private static double wallMs() {
+        return System.nanoTime() / 1e6;
+    }
+
+    private synchronized void see(StackTraceElement[] stack, double before, double at, double wallBefore) {
         String first = "";
         String last = "";
         boolean pulse = false;
@@ -72,14 +83,19 @@ final class HoldSampler implements AutoCloseable {
             pulse |= type.equals(PULSE) && stack[i].getMethodName().contains("Pulse");
             if (isOwn(type)) {
                 String method = type.substring(OWN.length()) + "." + stack[i].getMethodName();
+                if (method.equals(TURN)) {
+                    first = "";
+                    continue;
+                }
                 first = first.isEmpty() ? method : first;
                 last = method;
             }
         }
         if (!first.equals(now)) {
-            end(before);
+            end(before, wallBefore);
             now = first;
             began = before;
+            beganWall = wallBefore;
         }
         inside = last;
         if (pulse && pulseBegan < 0) {
@@ -98,9 +114,9 @@ final class HoldSampler implements AutoCloseable {
                 && !type.contains("$$");
     }
 
-    private void end(double at) {
+    private void end(double at, double wallAt) {
         if (!now.isEmpty()) {
-            holds.add(new Hold(now, inside, at - began));
+            holds.add(new Hold(now, inside, at - began, wallAt - beganWall));
         }
     }
 
@@ -110,9 +126,11 @@ final class HoldSampler implements AutoCloseable {
         double longest = holds.isEmpty() ? 0 : holds.get(0).ms();
         System.out.printf(
                 Locale.ROOT,
-                "%-34s longest hold of ours %5.1f ms, over 16 ms: %d; JavaFX's longest pulse %5.1f ms, mean %.1f ms of %d%n",
+                "%-34s longest hold of ours %5.1f ms (by the clock %.1f), over 16 ms: %d; JavaFX's longest pulse %5.1f ms, mean"
+                        + " %.1f ms of %d%n",
                 step,
                 longest,
+                holds.stream().mapToDouble(Hold::wallMs).max().orElse(0),
                 holds.stream().filter(h -> h.ms() > 16).count(),
                 pulses.stream().mapToDouble(p -> p).max().orElse(0),
                 pulses.stream().mapToDouble(p -> p).average().orElse(0),
@@ -120,7 +138,13 @@ final class HoldSampler implements AutoCloseable {
         holds.stream()
                 .limit(5)
                 .filter(h -> h.ms() > 8)
-                .forEach(h -> System.out.printf(Locale.ROOT, "      %5.1f ms %s (%s)%n", h.ms(), h.what(), h.inside()));
+                .forEach(h -> System.out.printf(
+                        Locale.ROOT,
+                        "      %5.1f ms, by the clock %.1f, %s (%s)%n",
+                        h.ms(),
+                        h.wallMs(),
+                        h.what(),
+                        h.inside()));
         holds.clear();
         pulses.clear();
     }

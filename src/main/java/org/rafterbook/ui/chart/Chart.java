@@ -87,6 +87,7 @@ public final class Chart<K> extends Drawing implements TakesArrows {
         setAccessibleHelp("Arrow keys go from flight to flight, Enter opens one");
         wish(-1, -1);
         setMinSize(0, 0);
+        layered();
         setOnMouseMoved(event -> pickPlaced(nearest(event)));
         setOnMouseExited(event -> {
             if (!isFocused()) {
@@ -99,7 +100,7 @@ public final class Chart<K> extends Drawing implements TakesArrows {
             open();
         });
         addEventHandler(KeyEvent.KEY_PRESSED, this::key);
-        focusedProperty().subscribe(focused -> repaint());
+        focusedProperty().subscribe(focused -> repaintOver());
     }
 
     /** Says from now on, for those who do not see it, that the chart shows this. */
@@ -162,7 +163,7 @@ public final class Chart<K> extends Drawing implements TakesArrows {
             picked.set(mark == null ? null : mark.key());
             setAccessibleText(mark == null ? says : says + ". " + mark.says());
             notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
-            repaint();
+            repaintOver();
         }
     }
 
@@ -220,6 +221,10 @@ public final class Chart<K> extends Drawing implements TakesArrows {
         place(frame);
         placed.forEach(mark -> mark.paint(pen));
         content.above().forEach(layer -> layer.paint(frame));
+    }
+
+    @Override
+    protected void paintOver(Pen pen) {
         for (PlacedMark<K> mark : placed) {
             if (mark.mark() == pickedMark) {
                 mark.point(pen);

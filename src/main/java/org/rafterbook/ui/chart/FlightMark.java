@@ -31,6 +31,11 @@ public record FlightMark<K>(
         this(key, x, y, mark, atLeast, partial, false, false, says);
     }
 
+    /** The same, standing behind those that are looked at or not. */
+    public FlightMark<K> behind(boolean now) {
+        return now == behind ? this : new FlightMark<>(key, x, y, mark, atLeast, partial, leftOut, now, says);
+    }
+
     MarkStyle style() {
         return atLeast ? MarkStyle.AT_LEAST : MarkStyle.CLEAN;
     }

@@ -1,5 +1,6 @@
 package org.rafterbook.ui.draw;
 
+import java.util.function.Consumer;
 import javafx.scene.canvas.Canvas;
 import org.rafterbook.ui.look.EmRegion;
 
@@ -7,18 +8,31 @@ import org.rafterbook.ui.look.EmRegion;
 public abstract class Drawing extends EmRegion {
 
     private final Canvas canvas = new Canvas();
+    private final Canvas over = new Canvas();
     private double wishedWidthEm = -1;
     private double wishedHeightEm = -1;
 
     protected Drawing() {
-        canvas.setManaged(false);
-        canvas.setMouseTransparent(true);
-        getChildren().add(canvas);
+        prepare(canvas);
         getStyleClass().add("drawing");
+    }
+
+    private void prepare(Canvas layer) {
+        layer.setManaged(false);
+        layer.setMouseTransparent(true);
+        getChildren().add(layer);
     }
 
     /** Paints everything on a clean canvas; called on the JavaFX thread. */
     protected abstract void paint(Pen pen);
+
+    /** Paints what lies over the rest and changes more often, such as what is pointed at; on a canvas of its own. */
+    protected void paintOver(Pen pen) {}
+
+    /** Has a canvas of its own for what lies over the rest. */
+    protected final void layered() {
+        prepare(over);
+    }
 
     /** Wishes for a size in em; a negative number leaves that side to the layout. */
     public final void wish(double widthEm, double heightEm) {
@@ -29,19 +43,38 @@ public abstract class Drawing extends EmRegion {
 
     /** Paints again, at once if the drawing is on show. */
     public final void repaint() {
-        if (canvas.getWidth() > 0 && canvas.getHeight() > 0) {
-            double width = canvas.getWidth();
-            double height = canvas.getHeight();
-            canvas.getGraphicsContext2D().clearRect(0, 0, width, height);
-            paint(new Pen(canvas.getGraphicsContext2D(), width, height, theme().tokens(), em(), fontFamily()));
+        paint(canvas, this::paint);
+        repaintOver();
+    }
+
+    /** Paints only what lies over the rest again. */
+    protected final void repaintOver() {
+        if (over.getParent() != null) {
+            paint(over, this::paintOver);
+        }
+    }
+
+    private void paint(Canvas layer, Consumer<Pen> painter) {
+        double width = layer.getWidth();
+        double height = layer.getHeight();
+        if (width > 0 && height > 0) {
+            layer.getGraphicsContext2D().clearRect(0, 0, width, height);
+            painter.accept(new Pen(layer.getGraphicsContext2D(), width, height, theme().tokens(), em(), fontFamily()));
         }
     }
 
     @Override
     protected void layoutChildren() {
-        canvas.setWidth(Math.ceil(getWidth()));
-        canvas.setHeight(Math.ceil(getHeight()));
+        fit(canvas);
+        fit(over);
         repaint();
+    }
+
+    private void fit(Canvas layer) {
+        if (layer.getParent() != null) {
+            layer.setWidth(Math.ceil(getWidth()));
+            layer.setHeight(Math.ceil(getHeight()));
+        }
     }
 
     @Override

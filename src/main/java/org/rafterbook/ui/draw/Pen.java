@@ -1,5 +1,8 @@
 package org.rafterbook.ui.draw;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import javafx.geometry.HPos;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
@@ -19,6 +22,22 @@ import org.rafterbook.ui.look.Tokens;
  * laid on whole pixels.
  */
 public final class Pen {
+
+    /** A text in its font: what a width belongs to. */
+    private record Written(String text, Font font) {}
+
+    private static final int WIDTHS_KEPT = 2000;
+
+    /** Widths measured last: the same words are measured at each painting, and measuring is slow. */
+    private static final Map<Written, Double> WIDTHS =
+            Collections.synchronizedMap(new LinkedHashMap<>(WIDTHS_KEPT, 0.75f, true) {
+                private static final long serialVersionUID = 1;
+
+                @Override
+                protected boolean removeEldestEntry(Map.Entry<Written, Double> eldest) {
+                    return size() > WIDTHS_KEPT;
+                }
+            });
 
     private final GraphicsContext g;
     private final double width;
@@ -208,9 +227,12 @@ public final class Pen {
 
     /** Pixels the text will be wide. */
     public double textWidth(String text, TextRole role) {
-        Text measure = new Text(text);
-        measure.setFont(font(role));
-        return measure.getLayoutBounds().getWidth();
+        Font font = font(role);
+        return WIDTHS.computeIfAbsent(new Written(text, font), written -> {
+            Text measure = new Text(text);
+            measure.setFont(font);
+            return measure.getLayoutBounds().getWidth();
+        });
     }
 
     public Font font(TextRole role) {

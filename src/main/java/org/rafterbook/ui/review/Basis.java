@@ -26,7 +26,7 @@ final class Basis {
     Basis(ReviewModel model, Keys keys) {
         this.model = model;
         late = keys.on("L", "Leave late-flagged flights out", this::turnLate);
-        model.answerProperty().subscribe(this::show);
+        model.part(this::show);
     }
 
     Sentences node() {

@@ -49,7 +49,7 @@ final class ChanceToTouch {
         section.getStyleClass().add("chart-section");
         Lay.grow(section);
         sheet.getStyleClass().add("chance");
-        model.answerProperty().subscribe(this::show);
+        model.part(this::show);
     }
 
     Sheet node() {

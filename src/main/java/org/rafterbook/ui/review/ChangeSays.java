@@ -15,9 +15,7 @@ final class ChangeSays {
 
     ChangeSays(ReviewModel model) {
         this.model = model;
-        model.changeProperty().subscribe(this::show);
-        model.answerProperty().subscribe(this::show);
-        model.stoppedProperty().subscribe(this::show);
+        model.part(this::show, model.changeProperty(), model.stoppedProperty());
     }
 
     Sentences node() {

@@ -61,8 +61,8 @@ final class ChangeTable {
                 model.changeProperty().set(change);
             }
         });
-        model.answerProperty().subscribe(this::fill);
-        model.changeProperty().subscribe(this::select);
+        model.part(this::fill);
+        model.part(this::select, model.changeProperty());
     }
 
     Table<ReviewChange> node() {
@@ -73,7 +73,8 @@ final class ChangeTable {
         return table.view();
     }
 
-    private void select(@Nullable ReviewChange change) {
+    private void select() {
+        ReviewChange change = model.changeProperty().get();
         if (change != null && change != table.selected()) {
             filling = true;
             table.select(change);
@@ -81,7 +82,8 @@ final class ChangeTable {
         }
     }
 
-    private void fill(@Nullable ModelReview answer) {
+    private void fill() {
+        ModelReview answer = model.answer();
         filling = true;
         List<ReviewChange> changes = answer == null ? List.of() : answer.changes();
         names = answer == null ? Map.of() : answer.versionNames();

@@ -13,8 +13,8 @@ final class FlightMarks {
         return VersionMark.dealt(versionNumber - 1);
     }
 
-    /** The flight at a place of a chart; pale where others are in front. */
-    static FlightMark<String> at(double x, double seconds, ReviewPoint point, boolean inFront) {
+    /** The flight at a place of a chart with its words; pale where others are in front. */
+    static FlightMark<String> at(double x, double seconds, ReviewPoint point, boolean inFront, String says) {
         return new FlightMark<>(
                 point.flight().id(),
                 x,
@@ -24,7 +24,7 @@ final class FlightMarks {
                 point.flight().motor().isPartial(),
                 !point.flight().counts(),
                 !inFront,
-                FlightWords.line(point));
+                says);
     }
 
     /** The time a flight is drawn at, s: the one that counts, scaled to the full motor. */

@@ -22,7 +22,7 @@ final class GoBackPanel {
     GoBackPanel(ReviewModel model, Keys keys) {
         this.model = model;
         this.keys = keys;
-        model.answerProperty().subscribe(this::show);
+        model.part(this::show);
     }
 
     Sentences node() {

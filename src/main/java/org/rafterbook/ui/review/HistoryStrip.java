@@ -2,12 +2,10 @@ package org.rafterbook.ui.review;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import org.rafterbook.ui.chart.Axis;
 import org.rafterbook.ui.chart.Chart;
 import org.rafterbook.ui.chart.FlightMark;
 import org.rafterbook.work.ModelReview;
-import org.rafterbook.work.ReviewPoint;
 import org.rafterbook.work.ReviewWords;
 
 /** The history along the top: one tick a flight, its mark at its time, every trim change an upright hairline. */
@@ -18,16 +16,15 @@ final class HistoryStrip {
 
     private final ReviewModel model;
     private final Chart<String> chart = new Chart<String>("History").asStrip();
-    private @Nullable StripPlan plan;
 
     HistoryStrip(ReviewModel model) {
         this.model = model;
-        model.answerProperty().subscribe(answer -> {
-            plan = answer == null ? null : StripPlan.of(answer);
-            show();
+        model.part(this::show, model.onlyItsFlightsProperty());
+        model.changeProperty().subscribe(() -> {
+            if (model.onlyItsFlightsProperty().get()) {
+                show();
+            }
         });
-        model.changeProperty().subscribe(this::show);
-        model.onlyItsFlightsProperty().subscribe(this::show);
         Picking.both(model, chart);
     }
 
@@ -42,7 +39,7 @@ final class HistoryStrip {
 
     private void show() {
         ModelReview answer = model.answer();
-        StripPlan now = plan;
+        StripPlan now = model.plan();
         if (answer == null || now == null) {
             chart.show(new Chart.Content<>(
                     new Axis("", "", 0, 1, (low, high, px) -> List.of()),
@@ -54,21 +51,20 @@ final class HistoryStrip {
         }
         chart.says("History of " + ReviewWords.count(now.flights().size(), "flight") + " of "
                 + answer.model().name());
-        Axis times = TimeAxis.of(now.flights().stream()
-                .filter(p -> p.flight().counts())
-                .map(FlightMarks::seconds)
-                .toList());
-        List<FlightMark<String>> marks = new ArrayList<>();
-        for (int i = 0; i < now.flights().size(); i++) {
-            ReviewPoint point = now.flights().get(i);
-            double seconds = Math.max(times.low(), Math.min(times.high(), FlightMarks.seconds(point)));
-            marks.add(FlightMarks.at(now.places()[i], seconds, point, model.isInFront(point)));
-        }
         chart.show(new Chart.Content<>(
                 new Axis("", "", 0, now.width(), now.graduation()),
-                times,
+                now.times(),
                 List.of(new StripTurns(now.turns())),
-                marks,
+                model.onlyItsFlightsProperty().get() ? marks(now) : now.marks(),
                 List.of()));
+    }
+
+    /** The flights with those that are not of the picked change behind. */
+    private List<FlightMark<String>> marks(StripPlan now) {
+        List<FlightMark<String>> marks = new ArrayList<>();
+        for (int i = 0; i < now.marks().size(); i++) {
+            marks.add(now.marks().get(i).behind(!model.isInFront(now.flights().get(i))));
+        }
+        return marks;
     }
 }

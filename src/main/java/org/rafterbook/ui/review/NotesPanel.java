@@ -7,6 +7,7 @@ import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.ui.kit.Lay;
@@ -49,10 +50,7 @@ final class NotesPanel extends VBox {
         });
         flight.setMinHeight(USE_PREF_SIZE);
         getChildren().addAll(Lay.row(8, search, Lay.space(), caption), flight, Lay.grow(list));
-        model.answerProperty().subscribe(this::fill);
-        model.flightProperty().subscribe(this::fill);
-        model.changeProperty().subscribe(this::fill);
-        model.searchProperty().subscribe(this::fill);
+        model.part(this::find, model.flightProperty(), model.changeProperty(), model.searchProperty());
     }
 
     void search() {
@@ -76,11 +74,11 @@ final class NotesPanel extends VBox {
         }
     }
 
-    private void fill() {
-        NotesFound notes = NotesFound.in(
-                model.answer(),
-                model.searchProperty().get(),
-                model.notedVersion().orElse(null));
+    private void find() {
+        model.findNotes(this::fill);
+    }
+
+    private void fill(NotesFound notes) {
         caption.setText(notes.caption());
         none.setText(notes.none());
         ReviewPoint picked = model.flightProperty().get();
@@ -102,23 +100,33 @@ final class NotesPanel extends VBox {
     /** A note with when it was made and its flight's time. */
     private final class NoteCell extends ListCell<ReviewPoint> {
 
+        private final Label when = Words.small("");
+        private final Label note = Words.body("");
+        private final HBox row = Lay.baseline(8, when, note);
+        private final Tooltip whole = new Tooltip();
+
+        private NoteCell() {
+            when.setMinWidth(USE_PREF_SIZE);
+            note.setMinWidth(0);
+            row.setMinWidth(0);
+            row.prefWidthProperty().bind(list.widthProperty().subtract(30));
+        }
+
         @Override
         protected void updateItem(@Nullable ReviewPoint item, boolean empty) {
             super.updateItem(item, empty);
             setText(null);
             if (empty || item == null) {
                 setGraphic(null);
+                setTooltip(null);
                 return;
             }
-            Label when = Words.small(FlightWords.when(item) + ", " + FlightWords.time(item));
-            when.setMinWidth(USE_PREF_SIZE);
-            Label note = Words.body("\u201c" + item.flight().notes() + "\u201d");
-            note.setMinWidth(0);
-            var row = Lay.baseline(8, when, note);
-            row.setMinWidth(0);
-            row.prefWidthProperty().bind(list.widthProperty().subtract(30));
+            String words = "\u201c" + item.flight().notes() + "\u201d";
+            when.setText(FlightWords.when(item) + ", " + FlightWords.time(item));
+            note.setText(words);
+            whole.setText(words);
             setGraphic(row);
-            setTooltip(note.getText().length() > SHORT ? new Tooltip(note.getText()) : null);
+            setTooltip(words.length() > SHORT ? whole : null);
         }
     }
 }

@@ -18,8 +18,7 @@ final class Picking {
             }
         });
         model.flightProperty().subscribe(point -> pick(chart, point));
-        model.answerProperty()
-                .subscribe(() -> pick(chart, model.flightProperty().get()));
+        model.part(() -> pick(chart, model.flightProperty().get()));
     }
 
     private static void pick(Chart<String> chart, @Nullable ReviewPoint point) {

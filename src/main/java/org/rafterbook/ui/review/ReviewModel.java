@@ -1,5 +1,6 @@
 package org.rafterbook.ui.review;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -14,11 +15,13 @@ import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import javafx.beans.value.ObservableValue;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Model;
 import org.rafterbook.logbook.Subscription;
 import org.rafterbook.review.Level;
 import org.rafterbook.ui.action.FxBackground;
+import org.rafterbook.ui.action.Parts;
 import org.rafterbook.work.ModelReview;
 import org.rafterbook.work.Progress;
 import org.rafterbook.work.ReviewChange;
@@ -28,15 +31,26 @@ import org.rafterbook.work.ReviewPoint;
 /** What Review shows: the review of one model, computed in the background, and what is picked in it. */
 public final class ReviewModel {
 
-    /** The models that have flown and the review of one of them. */
-    private record Loaded(List<Model> models, @Nullable ModelReview answer) {}
+    /** The models that have flown, the review of one of them, and how its history lies. */
+    private record Loaded(
+            List<Model> models,
+            @Nullable ModelReview answer,
+            @Nullable StripPlan plan) {
+
+        static Loaded of(List<Model> models, @Nullable ModelReview answer) {
+            return new Loaded(models, answer, answer == null ? null : StripPlan.of(answer));
+        }
+    }
 
     private final ReviewDesk desk;
     private final FxBackground background;
     private final FxBackground.Slot slot = new FxBackground.Slot();
+    private final FxBackground.Slot searching = new FxBackground.Slot();
     private final FxBackground.Display progress;
+    private final Parts parts;
+    private final List<Runnable> ofTheAnswer = new ArrayList<>();
     private final ReadOnlyObjectWrapper<List<Model>> models = new ReadOnlyObjectWrapper<>(this, "models", List.of());
-    private final ReadOnlyObjectWrapper<@Nullable ModelReview> answer = new ReadOnlyObjectWrapper<>(this, "answer");
+    private final ReadOnlyBooleanWrapper any = new ReadOnlyBooleanWrapper(this, "any");
     private final ReadOnlyBooleanWrapper loaded = new ReadOnlyBooleanWrapper(this, "loaded");
     private final ReadOnlyBooleanWrapper stopped = new ReadOnlyBooleanWrapper(this, "stopped");
     private final ObjectProperty<@Nullable ReviewChange> change = new SimpleObjectProperty<>(this, "change");
@@ -46,6 +60,8 @@ public final class ReviewModel {
     private final BooleanProperty onlyItsFlights = new SimpleBooleanProperty(this, "onlyItsFlights");
     private final BooleanProperty fullMotorsOnly = new SimpleBooleanProperty(this, "fullMotorsOnly", true);
     private final BooleanProperty equalTurns = new SimpleBooleanProperty(this, "equalTurns", true);
+    private @Nullable ModelReview answer;
+    private @Nullable StripPlan plan;
     private boolean taking;
     private @Nullable String modelId;
     private @Nullable Subscription subscription;
@@ -54,6 +70,13 @@ public final class ReviewModel {
         this.desk = desk;
         this.background = background;
         this.progress = progress;
+        parts = new Parts(background);
+    }
+
+    /** Shows a part of the place now, and again in a turn of its own when the answer or one of these changes. */
+    void part(Runnable show, ObservableValue<?>... of) {
+        parts.add(show, of);
+        ofTheAnswer.add(show);
     }
 
     /** Loads, and again after each entry while it is shown. */
@@ -84,7 +107,7 @@ public final class ReviewModel {
             if (shown != null && !shown.isComplete()) {
                 String id = shown.model().id();
                 background
-                        .call(p -> new Loaded(first.models(), desk.review(id, full, p)))
+                        .call(p -> Loaded.of(first.models(), desk.review(id, full, p)))
                         .in(slot)
                         .showing(progress)
                         .ifCancelled(() -> stopped.set(subscription != null))
@@ -100,7 +123,7 @@ public final class ReviewModel {
                 .findFirst()
                 .or(() -> flown.stream().findFirst())
                 .orElse(null);
-        return new Loaded(
+        return Loaded.of(
                 flown,
                 model == null
                         ? null
@@ -110,7 +133,7 @@ public final class ReviewModel {
     private void take(Loaded now) {
         models.set(now.models());
         ModelReview next = now.answer();
-        ModelReview before = answer.get();
+        ModelReview before = answer;
         boolean sameModel = before != null
                 && next != null
                 && before.model().id().equals(next.model().id());
@@ -123,7 +146,9 @@ public final class ReviewModel {
         taking = true;
         change.set(null);
         flight.set(null);
-        answer.set(next);
+        plan = now.plan();
+        answer = next;
+        any.set(next != null);
         if (next != null) {
             modelId = next.model().id();
             flight.set(point == null ? null : next.point(point.flight().id()).orElse(null));
@@ -136,6 +161,7 @@ public final class ReviewModel {
             }
         }
         loaded.set(true);
+        ofTheAnswer.forEach(parts::ask);
         taking = false;
     }
 
@@ -190,9 +216,17 @@ public final class ReviewModel {
         }
     }
 
+    /** Finds the notes to show, off the JavaFX thread; the last asked for are those that come. */
+    void findNotes(Consumer<NotesFound> then) {
+        ModelReview now = answer;
+        String wanted = search.get();
+        Integer version = notedVersion().orElse(null);
+        background.call(p -> NotesFound.in(now, wanted, version)).in(searching).then(then);
+    }
+
     /** Picks the flight of this id; none for null. */
     void pickFlight(@Nullable String flightId) {
-        ModelReview now = answer.get();
+        ModelReview now = answer;
         flight.set(now == null || flightId == null ? null : now.point(flightId).orElse(null));
     }
 
@@ -223,14 +257,27 @@ public final class ReviewModel {
         return models.getReadOnlyProperty();
     }
 
-    ReadOnlyObjectProperty<@Nullable ModelReview> answerProperty() {
-        return answer.getReadOnlyProperty();
+    /** True while there is something to show. */
+    ReadOnlyBooleanProperty anyProperty() {
+        return any.getReadOnlyProperty();
     }
 
     /** What is shown now, null before the first answer and in an empty logbook. */
     @Nullable
     ModelReview answer() {
-        return answer.get();
+        return answer;
+    }
+
+    /** How the history of what is shown lies, null before the first answer. */
+    @Nullable
+    StripPlan plan() {
+        return plan;
+    }
+
+    /** A flight in a line. */
+    String says(ReviewPoint point) {
+        String words = plan == null ? null : plan.words().get(point.flight().id());
+        return words == null ? FlightWords.line(point) : words;
     }
 
     /** True once the first answer, or that there is none, is known. */

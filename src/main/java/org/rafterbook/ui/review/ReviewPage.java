@@ -100,7 +100,7 @@ final class ReviewPage {
         HBox.setHgrow(right, Priority.SOMETIMES);
         node = Lay.styled(Lay.row(12, Lay.grow(left), right), "page");
         node.setFillHeight(true);
-        model.answerProperty().subscribe(this::show);
+        model.part(() -> show(model.answer()));
         model.flightProperty().subscribe(point -> {
             if (point != null && !model.isTaking()) {
                 sayings.bring(notes);

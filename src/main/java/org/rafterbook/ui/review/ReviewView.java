@@ -43,7 +43,6 @@ public final class ReviewView implements Place {
     private final ReviewPage page;
     private final Node empty;
     private final FittingFrame node;
-    private final ContextMenu menu = new ContextMenu();
     private final Button modelButton;
     private final Action compute;
     private final ReadOnlyStringWrapper subtitle = new ReadOnlyStringWrapper("");
@@ -80,9 +79,8 @@ public final class ReviewView implements Place {
         node = new FittingFrame((width, height, em) -> strip.low(page.fold(width, height)));
         node.show(page.node(), empty);
         node.getStylesheets().add(ReviewView.class.getResource("review.css").toExternalForm());
-        model.answerProperty().subscribe(this::show);
-        model.loadedProperty().subscribe(() -> show(model.answer()));
-        model.stoppedProperty().subscribe(() -> show(model.answer()));
+        model.anyProperty().subscribe(on -> Lay.show(page.node(), on));
+        model.part(() -> show(model.answer()), model.loadedProperty(), model.stoppedProperty());
     }
 
     private Node empty(Tools tools) {
@@ -102,7 +100,6 @@ public final class ReviewView implements Place {
 
     private void show(@Nullable ModelReview answer) {
         boolean loaded = model.loadedProperty().get();
-        Lay.show(page.node(), answer != null);
         Lay.show(empty, loaded && answer == null);
         for (Action action : keys.actions()) {
             if (answer == null) {
@@ -125,7 +122,7 @@ public final class ReviewView implements Place {
     }
 
     private void chooseModel() {
-        menu.getItems().clear();
+        ContextMenu menu = new ContextMenu();
         for (Model one : model.modelsProperty().get()) {
             MenuItem item = new MenuItem(one.name());
             item.setOnAction(event -> model.pick(one));

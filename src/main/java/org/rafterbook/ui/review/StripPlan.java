@@ -3,9 +3,12 @@ package org.rafterbook.ui.review;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import org.jspecify.annotations.Nullable;
+import java.util.Map;
+import org.rafterbook.ui.chart.Axis;
+import org.rafterbook.ui.chart.FlightMark;
 import org.rafterbook.ui.chart.Graduation;
 import org.rafterbook.ui.chart.Tick;
 import org.rafterbook.work.ModelReview;
@@ -20,8 +23,20 @@ import org.rafterbook.work.ReviewRigging;
  * @param days the sessions
  * @param turns the riggings at which the version changed between two flights
  * @param width places in all
+ * @param times the upright axis
+ * @param marks the flights as marks, all in front
+ * @param words each flight in a line, by its id
  */
-record StripPlan(List<ReviewPoint> flights, double[] places, List<Day> days, List<Turn> turns, double width) {
+@SuppressWarnings("ArrayRecordComponent") // one plan to be drawn, never compared
+record StripPlan(
+        List<ReviewPoint> flights,
+        double[] places,
+        List<Day> days,
+        List<Turn> turns,
+        double width,
+        Axis times,
+        List<FlightMark<String>> marks,
+        Map<String, String> words) {
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
     private static final DateTimeFormatter YEAR = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
@@ -51,6 +66,9 @@ record StripPlan(List<ReviewPoint> flights, double[] places, List<Day> days, Lis
         List<Day> days = new ArrayList<>();
         List<Turn> turns = new ArrayList<>();
         List<String> named = new ArrayList<>();
+        Map<String, ReviewRigging> riggings = new HashMap<>();
+        answer.riggings().forEach(r -> riggings.put(r.id(), r));
+        Map<String, String> words = new HashMap<>();
         double place = 0.5;
         double from = 0;
         for (int i = 0; i < flights.size(); i++) {
@@ -63,9 +81,10 @@ record StripPlan(List<ReviewPoint> flights, double[] places, List<Day> days, Lis
                 named.clear();
             }
             places[i] = place;
+            words.put(now.flight().id(), FlightWords.line(now));
             if (before == null
                     || !before.flight().riggingId().equals(now.flight().riggingId())) {
-                ReviewRigging rigging = rigging(answer, now);
+                ReviewRigging rigging = riggings.get(now.flight().riggingId());
                 if (rigging != null) {
                     boolean versionStays = before != null && before.versionNumber() == now.versionNumber();
                     if (!versionStays) {
@@ -79,7 +98,22 @@ record StripPlan(List<ReviewPoint> flights, double[] places, List<Day> days, Lis
         if (!flights.isEmpty()) {
             days.add(new Day(flights.get(flights.size() - 1).flight().sessionDate(), from, place - 0.5));
         }
-        return new StripPlan(flights, places, days, turns, Math.max(place - 0.5, 1));
+        Axis times = TimeAxis.of(flights.stream()
+                .filter(p -> p.flight().counts())
+                .map(FlightMarks::seconds)
+                .toList());
+        List<FlightMark<String>> marks = new ArrayList<>();
+        for (int i = 0; i < places.length; i++) {
+            ReviewPoint point = flights.get(i);
+            double seconds = Math.max(times.low(), Math.min(times.high(), FlightMarks.seconds(point)));
+            marks.add(FlightMarks.at(
+                    places[i],
+                    seconds,
+                    point,
+                    true,
+                    words.getOrDefault(point.flight().id(), "")));
+        }
+        return new StripPlan(flights, places, days, turns, Math.max(place - 0.5, 1), times, marks, words);
     }
 
     private static Turn turn(ReviewRigging rigging, double place, boolean first, boolean repeated) {
@@ -95,13 +129,6 @@ record StripPlan(List<ReviewPoint> flights, double[] places, List<Day> days, Lis
             }
         }
         return new Turn(place, rigging.version(), label, rigging.back(), rigging.trial(), repeated);
-    }
-
-    private static @Nullable ReviewRigging rigging(ModelReview answer, ReviewPoint point) {
-        return answer.riggings().stream()
-                .filter(r -> r.id().equals(point.flight().riggingId()))
-                .findFirst()
-                .orElse(null);
     }
 
     private static boolean sameSession(ReviewPoint a, ReviewPoint b) {

@@ -37,6 +37,7 @@ final class TimeAgainst {
     private final Label best = Words.accent("");
     private final Label rest = Words.small("");
     private final Sheet sheet = new Sheet();
+    private @Nullable ModelReview offered;
 
     TimeAgainst(ReviewModel model) {
         this.model = model;
@@ -54,11 +55,12 @@ final class TimeAgainst {
         Lay.grow(section);
         Lay.grow(sheet);
         Picking.both(model, chart);
-        model.answerProperty().subscribe(this::offer);
-        model.axisProperty().subscribe(this::show);
-        model.changeProperty().subscribe(this::show);
-        model.onlyItsFlightsProperty().subscribe(this::show);
-        model.equalTurnsProperty().subscribe(this::show);
+        model.part(this::show, model.axisProperty(), model.onlyItsFlightsProperty(), model.equalTurnsProperty());
+        model.changeProperty().subscribe(() -> {
+            if (model.onlyItsFlightsProperty().get()) {
+                show();
+            }
+        });
     }
 
     Sheet node() {
@@ -69,13 +71,12 @@ final class TimeAgainst {
         return axis;
     }
 
-    private void offer(@Nullable ModelReview answer) {
-        if (answer != null) {
+    private void offer(ModelReview answer, ReviewAxis now) {
+        if (answer != offered || axis.chosen() == null || !axis.chosen().same(now)) {
+            offered = answer;
             List<ReviewAxis> all = ReviewAxis.of(answer);
-            ReviewAxis now = model.axisProperty().get();
             axis.offer(all, all.stream().filter(a -> a.same(now)).findFirst().orElse(ReviewAxis.MARGIN));
         }
-        show();
     }
 
     private void show() {
@@ -84,10 +85,7 @@ final class TimeAgainst {
             return;
         }
         ReviewAxis now = model.axisProperty().get();
-        if (axis.chosen() == null || !axis.chosen().same(now)) {
-            offer(answer);
-            return;
-        }
+        offer(answer, now);
         Answer<Response> told = now.response(answer);
         Response response = told instanceof Answer.Known<Response> known ? known.value() : null;
         boolean equal = response != null && model.equalTurnsProperty().get();
@@ -157,7 +155,7 @@ final class TimeAgainst {
                     : corrected.get(point.flight().id());
             Double x = words.isEmpty() ? value : word == null ? null : Double.valueOf(words.indexOf(word));
             if (answer.enters(point) && point.timed() && x != null && seconds != null) {
-                marks.add(FlightMarks.at(x, seconds, point, model.isInFront(point)));
+                marks.add(FlightMarks.at(x, seconds, point, model.isInFront(point), model.says(point)));
             }
         }
         return marks;

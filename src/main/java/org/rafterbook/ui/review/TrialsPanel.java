@@ -39,7 +39,7 @@ final class TrialsPanel {
         node = Lay.column(8, Lay.grow(sentences), ending);
         why.input().setOnAction(event -> judge());
         Lay.show(why, false);
-        model.answerProperty().subscribe(this::show);
+        model.part(this::show);
     }
 
     VBox node() {

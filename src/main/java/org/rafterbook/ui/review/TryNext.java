@@ -56,7 +56,7 @@ final class TryNext {
         node.setMinSize(0, 0);
         proposed.setMinWidth(0);
         back();
-        model.answerProperty().subscribe(answer -> {
+        model.part(() -> {
             at = 0;
             show();
         });

@@ -19,6 +19,8 @@ record VersionNames(Map<String, List<FlightMark<String>>> byName) implements Lay
 
     private static final double ABOVE = 13;
     private static final double BESIDE = 9;
+    /** After so many in a row that found no room the chart is full. */
+    private static final int FULL = 12;
 
     /** Versions by name, from their marks. */
     static VersionNames of(List<FlightMark<String>> marks, Map<String, String> nameOfFlight) {
@@ -35,18 +37,23 @@ record VersionNames(Map<String, List<FlightMark<String>>> byName) implements Lay
     @Override
     public void paint(Frame frame) {
         List<Rectangle2D> taken = new ArrayList<>();
-        byName.forEach((name, marks) -> {
+        int without = 0;
+        for (Map.Entry<String, List<FlightMark<String>>> one : byName.entrySet()) {
+            if (without == FULL) {
+                return;
+            }
+            List<FlightMark<String>> marks = one.getValue();
             FlightMark<String> highest = marks.get(0);
             for (FlightMark<String> mark : marks) {
                 highest = mark.y() > highest.y() ? mark : highest;
             }
             double x = frame.px(highest.x());
             double y = frame.py(highest.y());
-            name(frame, taken, name, x, y);
-        });
+            without = name(frame, taken, one.getKey(), x, y) ? 0 : without + 1;
+        }
     }
 
-    private static void name(Frame frame, List<Rectangle2D> taken, String name, double x, double y) {
+    private static boolean name(Frame frame, List<Rectangle2D> taken, String name, double x, double y) {
         Pen pen = frame.pen();
         double wide = pen.textWidth(name, TextRole.SMALL);
         double tall = pen.px(13);
@@ -61,8 +68,9 @@ record VersionNames(Map<String, List<FlightMark<String>>> byName) implements Lay
                     && taken.stream().noneMatch(box::intersects)) {
                 taken.add(box);
                 pen.text(name, place[0], place[1], TextRole.SMALL, Token.INK, HPos.LEFT, VPos.CENTER);
-                return;
+                return true;
             }
         }
+        return false;
     }
 }

@@ -1,9 +1,9 @@
 package org.rafterbook.ui.season;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import org.rafterbook.ui.chart.Graduation;
@@ -65,22 +65,27 @@ final class Charts {
         return shown.stream().map(ModelRow::model).toList();
     }
 
-    void show(Season season, LocalDate day) {
-        DayPlaces places = DayPlaces.of(season, day);
-        double today = day.toEpochDay();
+    void show(SeasonShown now) {
         List<ModelRow> made = new ArrayList<>();
-        rows.getChildren().clear();
-        for (Season.ModelSeason one : season.byModel()) {
-            ModelRow row = new ModelRow(one, season, places, today, format, pick, open);
+        List<Node> nodes = new ArrayList<>();
+        for (SeasonShown.Row one : now.rows()) {
+            ModelRow row = new ModelRow(one, now.season(), format, pick, open);
             if (!made.isEmpty()) {
-                rows.getChildren().add(Lay.hairline());
+                nodes.add(Lay.hairline());
             }
-            rows.getChildren().add(Lay.grow(row));
+            nodes.add(Lay.grow(row));
             made.add(row);
         }
+        rows.getChildren().setAll(nodes);
         shown = made;
+    }
+
+    /** Shows the days of the season, and its evenings, on the rule. */
+    void showDays(SeasonShown now) {
+        double today = now.today().toEpochDay();
+        DayPlaces places = now.places();
         List<Layer> layers = new ArrayList<>();
-        List<Season.Evening> evenings = season.evenings();
+        List<Season.Evening> evenings = now.evenings();
         evenings.forEach(e -> layers.add(RuleLayers.peg(e.visit().date().toEpochDay(), Token.INK_2, false)));
         layers.add(RuleLayers.nowAmongLabels(today, "today"));
         rule.unitFirst(evenings.isEmpty() ? "" : evenings.size() + (evenings.size() == 1 ? " evening" : " evenings"));

@@ -140,10 +140,13 @@ final class Diary {
     }
 
     /** Shows the season with one of its models picked. */
-    void show(Season season, Season.@Nullable ModelSeason picked) {
+    void show(SeasonShown shown, Season.@Nullable ModelSeason picked) {
         model = picked;
-        bests.rows(season.bests());
-        versions.rows(picked == null || picked.modelId() == null ? List.of() : season.versions(picked.modelId()));
+        bests.rows(shown.bests());
+        versions.rows(
+                picked == null || picked.modelId() == null
+                        ? List.of()
+                        : shown.season().versions(picked.modelId()));
         ofModel();
         tell();
     }

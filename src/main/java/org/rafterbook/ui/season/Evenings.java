@@ -41,7 +41,7 @@ final class Evenings {
         return sheet;
     }
 
-    void show(Season season) {
+    void show(SeasonShown season) {
         table.rows(season.evenings());
         section.aside(season.evenings().size() + ", newest first");
     }

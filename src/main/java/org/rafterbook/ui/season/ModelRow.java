@@ -20,14 +20,12 @@ final class ModelRow extends HBox {
     private final Chart<String> chart;
 
     ModelRow(
-            Season.ModelSeason model,
+            SeasonShown.Row row,
             Season season,
-            DayPlaces places,
-            double today,
             QuantityFormat format,
             Consumer<Season.ModelSeason> pick,
             Consumer<Season.ModelSeason> open) {
-        this.model = model;
+        this.model = row.model();
         getStyleClass().add("model-row");
         Season.Flyer flyer = model.modelId() == null ? null : season.models().get(model.modelId());
         Label name = Words.figure(model.model());
@@ -42,7 +40,7 @@ final class ModelRow extends HBox {
         words.setOnMouseClicked(event -> pick.accept(model));
         chart = new Chart<>(model.model() + ", time of each flight over the days, n = "
                 + model.flights().size());
-        chart.show(new ModelChart(model, places, today).content());
+        chart.show(row.chart());
         chart.onOpen(flight -> open.accept(model));
         chart.focusedProperty().subscribe(focused -> {
             if (focused) {

@@ -1,7 +1,9 @@
 package org.rafterbook.ui.season;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.function.BooleanSupplier;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -26,10 +28,8 @@ import org.rafterbook.work.SeasonReport;
 /** The season without its controls: what was read, which season and which model are picked, report and export. */
 final class SeasonModel {
 
-    private static final Season NOTHING = new Season(List.of(), java.util.Map.of(), java.util.Map.of());
-
     /** What was read: one of the seasons, and the flyer's name. */
-    private record Read(SeasonDesk.Seasons seasons, String flyer) {}
+    private record Read(SeasonDesk.Seasons seasons, SeasonShown shown, String flyer) {}
 
     private final Book book;
     private final FxBackground background;
@@ -38,11 +38,12 @@ final class SeasonModel {
     private final Kept kept;
     private final Following following;
     private final FxBackground.Slot slot = new FxBackground.Slot();
-    private final ReadOnlyObjectWrapper<Season> shown = new ReadOnlyObjectWrapper<>(this, "shown", NOTHING);
+    private final ReadOnlyObjectWrapper<SeasonShown> shown;
     private final ObjectProperty<@Nullable String> picked = new SimpleObjectProperty<>(this, "picked");
     private @Nullable Integer year;
     private List<Integer> years = List.of();
     private String flyer = "";
+    private boolean loaded;
 
     SeasonModel(Book book, Tools tools, FxBackground.Display progress) {
         this.book = book;
@@ -50,6 +51,8 @@ final class SeasonModel {
         this.errors = tools.errors();
         this.kept = tools.kept();
         this.progress = progress;
+        shown = new ReadOnlyObjectWrapper<>(
+                this, "shown", new SeasonShown(new Season(List.of(), Map.of(), Map.of()), LocalDate.now(book.clock())));
         this.following = new Following(book, background, this::load);
     }
 
@@ -59,7 +62,7 @@ final class SeasonModel {
     }
 
     /** The season on show. */
-    ReadOnlyObjectProperty<Season> shownProperty() {
+    ReadOnlyObjectProperty<SeasonShown> shownProperty() {
         return shown.getReadOnlyProperty();
     }
 
@@ -78,6 +81,11 @@ final class SeasonModel {
         return flyer;
     }
 
+    /** True once it is known whether there is any season. */
+    boolean isLoaded() {
+        return loaded;
+    }
+
     void attach() {
         following.start();
     }
@@ -92,7 +100,9 @@ final class SeasonModel {
         background
                 .call(at -> {
                     String name = book.preference(ScreenChoices.Name.FLYER.key());
-                    return new Read(book.season().load(wanted, at), name == null ? "" : name);
+                    SeasonDesk.Seasons seasons = book.season().load(wanted, at);
+                    SeasonShown ready = new SeasonShown(seasons.season(), LocalDate.now(book.clock()));
+                    return new Read(seasons, ready, name == null ? "" : name);
                 })
                 .in(slot)
                 .showing(progress)
@@ -100,10 +110,11 @@ final class SeasonModel {
     }
 
     private void show(Read read) {
+        loaded = true;
         flyer = read.flyer();
         years = read.seasons().years();
         year = read.seasons().year();
-        shown.set(read.seasons().season());
+        shown.set(read.shown());
     }
 
     /** Shows the season that begins in July of this year. */
@@ -114,7 +125,7 @@ final class SeasonModel {
 
     /** Writes the season's report as a page for print. */
     void report(Path file, DisplayUnits units) {
-        Season season = shown.get();
+        Season season = shown.get().season();
         String name = year == null ? "" : SeasonWords.season(year);
         String by = flyer;
         background

@@ -1,7 +1,5 @@
 package org.rafterbook.ui.season;
 
-import java.time.Clock;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -14,6 +12,7 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.action.Keys;
+import org.rafterbook.ui.action.Parts;
 import org.rafterbook.ui.kit.Buttons;
 import org.rafterbook.ui.kit.ChoiceField;
 import org.rafterbook.ui.kit.EmptyBox;
@@ -42,7 +41,6 @@ public final class SeasonPlace implements Place {
 
     private final Dialogs dialogs;
     private final DisplayUnits units;
-    private final Clock clock;
     private final SeasonModel model;
     private final Consumer<String> openInReview;
     private final ReadOnlyObjectWrapper<Keys> keys;
@@ -67,7 +65,6 @@ public final class SeasonPlace implements Place {
     public SeasonPlace(Tools tools, Book book, DisplayUnits units, Logbooks logbooks, Consumer<String> openInReview) {
         this.dialogs = tools.dialogs();
         this.units = units;
-        this.clock = book.clock();
         this.openInReview = openInReview;
         ProgressRule progress = new ProgressRule();
         QuantityFormat format = new QuantityFormat(units);
@@ -111,8 +108,12 @@ public final class SeasonPlace implements Place {
                                 demo)),
                 "page");
         frame.show(new StackPane(full, empty));
-        model.shownProperty().subscribe(this::show);
-        model.pickedProperty().subscribe(this::showPicked);
+        Parts parts = new Parts(tools.background());
+        parts.add(() -> charts.showDays(model.shownProperty().get()), model.shownProperty());
+        parts.add(this::show, model.shownProperty());
+        parts.add(() -> head.show(model.shownProperty().get().season(), model), model.shownProperty());
+        parts.add(this::showPicked, model.shownProperty(), model.pickedProperty());
+        parts.add(() -> evenings.show(model.shownProperty().get()), model.shownProperty());
     }
 
     private HBox below() {
@@ -125,15 +126,14 @@ public final class SeasonPlace implements Place {
         return row;
     }
 
-    private void show(Season season) {
+    private void show() {
+        SeasonShown now = model.shownProperty().get();
+        Season season = now.season();
         boolean any = !season.flights().isEmpty();
         Lay.show(full, any);
-        Lay.show(empty, !any);
+        Lay.show(empty, !any && model.isLoaded());
         report.enabledProperty().set(any);
-        charts.show(season, LocalDate.now(clock));
-        evenings.show(season);
-        head.show(season, model);
-        showPicked();
+        charts.show(now);
     }
 
     private Season.@Nullable ModelSeason pickedModel() {
@@ -166,7 +166,7 @@ public final class SeasonPlace implements Place {
         Season.Evening evening = evenings.here();
         Season.ModelSeason now = pickedModel();
         if (evening != null) {
-            diary.show(model.shownProperty().get(), evening);
+            diary.show(model.shownProperty().get().season(), evening);
             eveningsInFront = false;
             showFront();
             diary.focus();

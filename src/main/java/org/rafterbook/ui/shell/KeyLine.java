@@ -1,5 +1,8 @@
 package org.rafterbook.ui.shell;
 
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import javafx.beans.InvalidationListener;
 import javafx.beans.WeakInvalidationListener;
 import javafx.scene.Node;
@@ -22,12 +25,17 @@ final class KeyLine extends HBox {
     private final FittingRow hints = new FittingRow();
     private final HBox end = new HBox();
     private final HBox kept;
-    private final Action help;
+    private final HBox last;
     private final InvalidationListener changed = observable -> fill();
+    /** Entries once made, for when their place is shown again. */
+    private final Map<KeyHint, HBox> made = new HashMap<>();
+
+    private List<KeyHint> shown = List.of();
     private @Nullable Keys keys;
 
     KeyLine(Action help, Action undo, Kept status) {
-        this.help = help;
+        last = entry(new KeyHint(help.key(), "help"));
+        last.setOnMouseClicked(event -> help.run());
         getStyleClass().add("key-line");
         hints.getStyleClass().add("hints");
         end.setMinWidth(USE_PREF_SIZE);
@@ -61,14 +69,16 @@ final class KeyLine extends HBox {
     }
 
     private void fill() {
-        hints.getChildren().clear();
-        if (keys != null) {
-            keys.line().stream()
-                    .limit(SHOWN)
-                    .forEach(hint -> hints.getChildren().add(entry(hint)));
+        List<KeyHint> now =
+                keys == null ? List.of() : keys.line().stream().limit(SHOWN).toList();
+        if (now.equals(shown) && !hints.getChildren().isEmpty()) {
+            return;
         }
-        HBox last = entry(new KeyHint(help.key(), "help"));
-        last.setOnMouseClicked(event -> help.run());
+        shown = now;
+        List<HBox> entries = now.stream()
+                .map(hint -> made.computeIfAbsent(hint, KeyLine::entry))
+                .toList();
+        hints.getChildren().setAll(entries);
         hints.getChildren().add(last);
     }
 

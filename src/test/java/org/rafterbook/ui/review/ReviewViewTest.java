@@ -167,7 +167,7 @@ class ReviewViewTest {
     void theStripPlacesEachFlightAndMarksThreeChanges() {
         ReviewScreens.evening(evenings);
         ReviewModel model = model();
-        ModelReview answer = Objects.requireNonNull(model.answerProperty().get());
+        ModelReview answer = Objects.requireNonNull(model.answer());
         StripPlan plan = StripPlan.of(answer);
         assertThat(plan.places()).hasSize(8).isSorted();
         assertThat(plan.turns()).hasSize(4);
@@ -183,8 +183,7 @@ class ReviewViewTest {
         ReviewModel model = model();
         evenings.fly(530);
         model.load();
-        assertThat(Objects.requireNonNull(model.answerProperty().get()).points())
-                .hasSize(9);
+        assertThat(Objects.requireNonNull(model.answer()).points()).hasSize(9);
         assertThat(model.changeProperty().get()).isNotNull();
         model.detach();
     }
