@@ -22,6 +22,7 @@ import org.rafterbook.ui.shell.Undoing;
 import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.OpenedBook;
+import org.rafterbook.work.Watches;
 
 /** The logbook open in a window, and the places that show it. */
 final class BookInWindow {
@@ -42,14 +43,15 @@ final class BookInWindow {
 
     /**
      * @param tools with the background of this logbook alone
+     * @param watches of the window, whichever logbook is open
      */
-    BookInWindow(OpenedBook opened, Tools tools, Logbooks logbooks) {
+    BookInWindow(OpenedBook opened, Tools tools, Logbooks logbooks, Watches watches) {
         this.opened = opened;
         this.tools = tools;
         this.logbooks = logbooks;
         this.fresh = opened.empty();
         this.undoing = Undoing.of(tools, opened.book());
-        this.hall = new HallModel(book().hall(), tools.background(), tools.errors(), book().clock());
+        this.hall = new HallModel(book().hall(), tools.background(), tools.errors(), book().clock(), watches);
     }
 
     OpenedBook opened() {

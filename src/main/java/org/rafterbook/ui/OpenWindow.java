@@ -31,6 +31,7 @@ import org.rafterbook.work.Job;
 import org.rafterbook.work.OpenedBook;
 import org.rafterbook.work.ScreenChoices;
 import org.rafterbook.work.Shelf;
+import org.rafterbook.work.Watches;
 
 /** What is in a window: the logbook open in it, its places, and the way to another logbook. */
 final class OpenWindow implements Logbooks, FirstSteps {
@@ -43,6 +44,7 @@ final class OpenWindow implements Logbooks, FirstSteps {
     private final Supplier<FxBackground> backgrounds;
     private final Opening opening;
     private final Choices choices;
+    private final Watches watches = new Watches();
     private final Deque<Consumer<BookInWindow>> waiting = new ArrayDeque<>();
     private final Shell shell;
     private final LogbookHead head;
@@ -71,7 +73,7 @@ final class OpenWindow implements Logbooks, FirstSteps {
         this.refusal = refused == null ? null : refused.sentence();
         if (own != null) {
             choices.wear(own.choices());
-            open = new BookInWindow(own, tools.on(backgrounds.get()), this);
+            open = new BookInWindow(own, tools.on(backgrounds.get()), this, watches);
         }
         Map<PlaceId, Supplier<? extends Place>> makers = new EnumMap<>(PlaceId.class);
         for (PlaceId id : PlaceId.values()) {
@@ -160,7 +162,7 @@ final class OpenWindow implements Logbooks, FirstSteps {
     private void opened(OpenedBook opened) {
         BookInWindow before = open;
         boolean atTheStart = before == null && refusal == null;
-        BookInWindow now = new BookInWindow(opened, tools.on(backgrounds.get()), this);
+        BookInWindow now = new BookInWindow(opened, tools.on(backgrounds.get()), this, watches);
         open = now;
         refusal = null;
         tools.errors().clear();

@@ -2,6 +2,7 @@ package org.rafterbook.work;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.flight.AirReading;
 import org.rafterbook.flight.Flight;
@@ -21,6 +22,7 @@ import org.rafterbook.review.Outcome;
  * @param flights in flying order
  * @param events of these flights and those in the air, keyed by flight id
  * @param margins keyed by flight id
+ * @param lateFlags ids of models of which flights flagged after their time was known are left out too
  * @param inTheAir flights being timed, of this session or left from one before
  */
 public record Evening(
@@ -32,6 +34,7 @@ public record Evening(
         List<FlightLine> flights,
         Map<String, List<FlightEvent>> events,
         Map<String, MarginText.Answer> margins,
+        Set<String> lateFlags,
         List<FlightLine> inTheAir) {
 
     public List<FlightEvent> eventsOf(String flightId) {
@@ -52,6 +55,10 @@ public record Evening(
 
     /** How the time of a flight counts. */
     public Outcome outcome(Flight flight) {
-        return FlightReading.outcome(flight, eventsOf(flight.id()), false);
+        FlightLine line = find(flight.id());
+        boolean late = line != null
+                && line.model() != null
+                && lateFlags.contains(line.model().id());
+        return FlightReading.outcome(flight, eventsOf(flight.id()), late);
     }
 }

@@ -5,7 +5,9 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Model;
 import org.rafterbook.airframe.Version;
@@ -46,6 +48,7 @@ final class EveningReading {
                 flights,
                 events(flights, inTheAir),
                 margins(flights),
+                lateFlags(flights),
                 inTheAir);
     }
 
@@ -78,6 +81,15 @@ final class EveningReading {
             events.computeIfAbsent(event.flightId(), id -> new ArrayList<>()).add(event);
         }
         return events;
+    }
+
+    private Set<String> lateFlags(List<FlightLine> flights) {
+        return flights.stream()
+                .map(FlightLine::model)
+                .filter(Objects::nonNull)
+                .map(Model::id)
+                .filter(id -> ReviewDesk.lateFlags(reader, id))
+                .collect(Collectors.toSet());
     }
 
     private Map<String, MarginText.Answer> margins(List<FlightLine> flights) {

@@ -30,10 +30,12 @@ import org.rafterbook.units.UserError;
 public final class Flying {
 
     private final Logbook logbook;
+    private final Trials trials;
     private final Clock clock;
 
-    Flying(Logbook logbook, Clock clock) {
+    Flying(Logbook logbook, Trials trials, Clock clock) {
         this.logbook = logbook;
+        this.trials = trials;
         this.clock = clock;
     }
 
@@ -74,7 +76,7 @@ public final class Flying {
                         .orElse(0)
                 + 1;
         String modelId = launch.modelId();
-        Rigging rigging = modelId == null ? null : Riggings.last(writer, modelId);
+        Rigging rigging = modelId == null ? null : trials.ofLaunch(writer, modelId);
         String windId = launch.windId();
         boolean flagged = launch.leftOutWhy() != null;
         return new Flight(
@@ -155,7 +157,8 @@ public final class Flying {
                 throw UserError.badInput("This time was typed; there is no watch to run on.");
             }
             LandingAnswers.forget(w, flightId);
-            return w.update(FlightDraft.of(flight)
+            boolean aborted = LandingAnswers.ABORTED_LAUNCH.equals(flight.leftOutWhy());
+            return w.update((aborted ? LandingAnswers.unflagged(flight) : FlightDraft.of(flight))
                     .durationS(null)
                     .durationSource(null)
                     .landedAt(null)

@@ -20,7 +20,9 @@ import org.rafterbook.units.UserError;
 /** Today's session as the Hall works on it: what there is, the next flight, and the way to everything entered there. */
 public final class HallDesk {
 
-    private static final String MODEL = "hall.model";
+    /** Preference: the model the next flight is prepared for. */
+    static final String MODEL = "hall.model";
+
     private static final String NO_MODEL = "none";
 
     private final Book book;
@@ -36,7 +38,7 @@ public final class HallDesk {
         this.book = book;
         this.logbook = book.logbook();
         this.margins = margins;
-        this.flying = new Flying(logbook, book.clock());
+        this.flying = new Flying(logbook, book.trials(), book.clock());
         this.answers = new LandingAnswers(logbook, book.clock());
         this.winding = new Winding(logbook, book.clock());
         this.visit = new Visit(logbook, book.clock());

@@ -26,6 +26,9 @@ import org.rafterbook.units.UserError;
 /** What is told of a flight after it has landed; each answer is an entry of its own, none is asked for. */
 public final class LandingAnswers {
 
+    /** Why an aborted launch is left out. */
+    static final String ABORTED_LAUNCH = "aborted launch";
+
     private final Logbook logbook;
     private final Clock clock;
 
@@ -34,10 +37,13 @@ public final class LandingAnswers {
         this.clock = clock;
     }
 
-    /** How it ended. */
+    /** How it ended; what was called an aborted launch before is none any more. */
     public Flight end(String flightId, LandingEnd end) {
         return logbook.enter("ended: " + end.says(), w -> {
             Flight flight = w.get(Flight.class, flightId);
+            if (flight.ending() == Ending.ABORTED && ABORTED_LAUNCH.equals(flight.leftOutWhy())) {
+                flight = w.update(unflagged(flight).done());
+            }
             forget(w, flightId);
             FlightEventKind kind = end.event();
             if (kind != null) {
@@ -51,6 +57,18 @@ public final class LandingAnswers {
                     : flight.cutShort();
             return w.update(
                     FlightDraft.of(flight).ending(ending).cutShort(cutShort).done());
+        });
+    }
+
+    /** It was no flight but an aborted launch: its time is kept, and it is flagged to be left out. */
+    public Flight aborted(String flightId) {
+        return logbook.enter(ABORTED_LAUNCH, w -> {
+            Flight flight = w.get(Flight.class, flightId);
+            forget(w, flightId);
+            return w.update(flagged(flight, ABORTED_LAUNCH)
+                    .ending(Ending.ABORTED)
+                    .cutShort(null)
+                    .done());
         });
     }
 
@@ -142,13 +160,27 @@ public final class LandingAnswers {
         if (why != null && why.isBlank()) {
             throw UserError.badInput("Say why the flight is to be left out.");
         }
-        return change(
-                flightId,
+        return logbook.enter(
                 why == null ? "counts again" : "left out",
-                (flight, draft) -> draft.leftOutWhy(why == null ? null : why.strip())
-                        .leftOutBy(why == null ? null : FlyerName.now())
-                        .leftOutAt(why == null ? null : clock.instant())
-                        .leftOutBeforeTime(why == null ? null : flight.durationS() == null));
+                w -> w.update(flagged(w.get(Flight.class, flightId), why).done()));
+    }
+
+    static FlightDraft unflagged(Flight flight) {
+        return FlightDraft.of(flight)
+                .leftOutWhy(null)
+                .leftOutBy(null)
+                .leftOutAt(null)
+                .leftOutBeforeTime(null);
+    }
+
+    private FlightDraft flagged(Flight flight, @Nullable String why) {
+        return why == null
+                ? unflagged(flight)
+                : FlightDraft.of(flight)
+                        .leftOutWhy(why.strip())
+                        .leftOutBy(FlyerName.now())
+                        .leftOutAt(clock.instant())
+                        .leftOutBeforeTime(flight.durationS() == null);
     }
 
     /** Gives a flight that was just timed its model, as that is rigged now. */

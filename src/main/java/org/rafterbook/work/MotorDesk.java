@@ -86,6 +86,12 @@ public final class MotorDesk {
     }
 
     private static MotorLimits.@Nullable Band limit(Motor motor, @Nullable RubberBatch batch) {
+        MotorLimit limit = limitOf(motor, batch);
+        return limit == null ? null : limit.turns();
+    }
+
+    /** By the batch's own turns constant where it has one; null where loop or mass is not known. */
+    static @Nullable MotorLimit limitOf(Motor motor, @Nullable RubberBatch batch) {
         Double loop = motor.loopLengthM();
         Double mass = motor.massKg();
         return loop == null || mass == null ? null : breakingTurns(loop, mass, batch);
@@ -94,9 +100,10 @@ public final class MotorDesk {
     /** Turns at which a loop breaks: by its batch's own constant where there is one. */
     static MotorLimits.Band breakingTurns(double loop, double mass, @Nullable RubberBatch batch) {
         Double own = batch == null ? null : batch.turnsConstant();
-        return own == null
-                ? MotorLimits.breakingTurnsBand(loop, mass)
-                : MotorLimits.breakingTurnsBand(own, MotorLimits.PRIOR_SPREAD, loop, mass);
+        return batch == null || own == null
+                ? new MotorLimit(MotorLimits.breakingTurnsBand(loop, mass), null)
+                : new MotorLimit(
+                        MotorLimits.breakingTurnsBand(own, MotorLimits.PRIOR_SPREAD, loop, mass), batch.name());
     }
 
     /** Adds a batch of which only the name is known. */

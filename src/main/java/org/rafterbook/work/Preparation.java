@@ -92,14 +92,14 @@ final class Preparation {
     }
 
     private @Nullable Trial judged(String modelId) {
-        LocalDate today = session == null ? null : session.localDate();
         List<Trial> all = reader.where(Trial.class, "modelId", modelId);
         Trial newest = all.isEmpty() ? null : all.get(all.size() - 1);
+        // the session of now has not begun anew since, though it may have passed midnight
         return newest == null
                         || newest.judgedAt() == null
                         || session == null
-                        || !LocalDate.ofInstant(newest.judgedAt(), session.zone())
-                                .equals(today)
+                        || LocalDate.ofInstant(newest.judgedAt(), session.zone())
+                                .isBefore(session.localDate())
                 ? null
                 : newest;
     }

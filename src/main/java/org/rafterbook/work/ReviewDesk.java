@@ -15,6 +15,7 @@ import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.flight.Trial;
 import org.rafterbook.logbook.Logbook;
+import org.rafterbook.logbook.Reader;
 import org.rafterbook.logbook.Subscription;
 import org.rafterbook.review.Answer;
 import org.rafterbook.review.BackChoice;
@@ -104,6 +105,11 @@ public final class ReviewDesk {
     /** Whether flags set after a flight's time was known, or nobody knows when, leave it out too. */
     public void countLateFlags(String modelId, boolean leaveOut) {
         book.prefer(LATE_FLAGS + modelId, String.valueOf(leaveOut));
+    }
+
+    /** Whether flights of the model that were flagged after their time was known are left out too. */
+    static boolean lateFlags(Reader reader, String modelId) {
+        return Boolean.parseBoolean(reader.preference(LATE_FLAGS + modelId));
     }
 
     private boolean lateFlags(String modelId) {

@@ -15,7 +15,9 @@ import org.rafterbook.review.TrialState;
  * @param b the second value, SI
  * @param versionA the version with the first value and all else as the trial has it; null where it was not rigged yet
  * @param versionB the same with the second value
- * @param set whether the model stands at the next value in the trial, ready for its flight
+ * @param set whether the model stands at the next value and in all else as the trial has it: its flight fills the place
+ * @param counts whether a flight launched now fills a place of the trial: the next one, or where the flyer has turned the
+ *     trial to its other value one of that value
  */
 public record TrialNow(
         Trial trial,
@@ -25,7 +27,8 @@ public record TrialNow(
         Setting b,
         @Nullable Version versionA,
         @Nullable Version versionB,
-        boolean set) {
+        boolean set,
+        boolean counts) {
 
     /** The version of a side, null where it was not rigged yet. */
     public @Nullable Version version(TrialPlan.Side side) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.LongSupplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.airframe.Rigging;
 import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.airframe.SettingValue;
@@ -59,6 +60,7 @@ public final class Trials {
         Rigged now = Riggings.now(writer, modelId);
         Trial other = openOf(writer, modelId);
         TrialPlan.requireNoneOpen(now.model().name(), other == null ? null : plan(writer, other));
+        writer.preference(HallDesk.MODEL, modelId); // the Hall goes on with the model on trial
         TrialPlan plan = TrialPlan.draw(
                 ReviewLevels.info(def),
                 ReviewLevels.level(def, a),
@@ -144,8 +146,12 @@ public final class Trials {
         Rigged base = base(reader, trial, stands);
         Level next = state.next();
         Setting value = stands.values().get(def.id());
-        boolean inIt =
-                stands.rigging() != null && trial.id().equals(stands.rigging().trialId());
+        boolean alike = value != null
+                && stands.version().build() == base.version().build()
+                && same(stands.values(), with(base, def.id(), value));
+        boolean set = alike && next != null && ReviewLevels.level(def, value).same(next);
+        TrialPlan.Side side = alike && isIn(trial, stands.rigging()) ? plan.side(ReviewLevels.level(def, value)) : null;
+        boolean open = side != null && state.slots().stream().anyMatch(slot -> slot.side() == side && !slot.isFlown());
         return new TrialNow(
                 trial,
                 plan,
@@ -154,10 +160,32 @@ public final class Trials {
                 valueB(trial),
                 version(reader, base, def, valueA(trial)),
                 version(reader, base, def, valueB(trial)),
-                inIt
-                        && next != null
-                        && value != null
-                        && ReviewLevels.level(def, value).same(next));
+                set,
+                set || open);
+    }
+
+    private static boolean isIn(Trial trial, @Nullable Rigging rigging) {
+        return rigging != null && trial.id().equals(rigging.trialId());
+    }
+
+    /**
+     * The rigging a launch of the model flies on: of the open trial where the model stands at its next value, however it
+     * came to stand there, so that the flight fills its place.
+     */
+    Rigging ofLaunch(Writer writer, String modelId) {
+        TrialNow now = now(writer, modelId);
+        Rigged stands = Riggings.now(writer, modelId);
+        TrialPlan.Side side = now == null ? null : now.nextSide();
+        if (now != null && side != null && now.set() && !isIn(now.trial(), stands.rigging())) {
+            riggings.set(
+                    writer,
+                    stands.model(),
+                    stands.values(),
+                    stands.geometry(),
+                    "trial: " + now.words(side),
+                    now.trial().id());
+        }
+        return Riggings.last(writer, modelId);
     }
 
     /** Flights made on riggings of the trial; one in the air fills no place yet. */

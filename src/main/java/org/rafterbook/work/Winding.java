@@ -14,6 +14,7 @@ import org.rafterbook.logbook.Logbook;
 import org.rafterbook.logbook.Reader;
 import org.rafterbook.logbook.Writer;
 import org.rafterbook.power.Motor;
+import org.rafterbook.power.RubberBatch;
 import org.rafterbook.power.Wind;
 import org.rafterbook.power.WindDraft;
 import org.rafterbook.power.WindEnd;
@@ -39,6 +40,22 @@ public final class Winding {
         return logbook.read(r -> r.where(Motor.class, "fate", null).stream()
                 .sorted(Comparator.comparing(Motor::name, String.CASE_INSENSITIVE_ORDER))
                 .toList());
+    }
+
+    /** Where the motors that can be wound are expected to break, keyed by motor; of those with loop and mass. */
+    public Map<String, MotorLimit> limits() {
+        return logbook.read(r -> {
+            Map<String, MotorLimit> limits = new HashMap<>();
+            for (Motor motor : r.where(Motor.class, "fate", null)) {
+                String batchId = motor.batchId();
+                MotorLimit limit =
+                        MotorDesk.limitOf(motor, batchId == null ? null : r.find(RubberBatch.class, batchId));
+                if (limit != null) {
+                    limits.put(motor.id(), limit);
+                }
+            }
+            return limits;
+        });
     }
 
     /** Adds a motor by its name; loop and mass may be given later. */

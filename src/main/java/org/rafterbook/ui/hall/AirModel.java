@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -25,6 +26,7 @@ import org.rafterbook.work.Evening;
 import org.rafterbook.work.HeightMark;
 import org.rafterbook.work.Launch;
 import org.rafterbook.work.Watch;
+import org.rafterbook.work.Watches;
 
 /** The flights in the air: their watches, and what is noted while they fly. */
 public final class AirModel {
@@ -32,12 +34,18 @@ public final class AirModel {
     private final HallModel hall;
     private final ObservableList<Timed> watches = FXCollections.observableArrayList();
     private final ObjectProperty<@Nullable Timed> picked = new SimpleObjectProperty<>(this, "picked");
-    private final Map<String, Watch> clocks = new HashMap<>();
+    private final Watches clocks;
+    private final Map<String, Stopped> unkept = new LinkedHashMap<>();
+    private final Map<String, String> refused = new LinkedHashMap<>();
     private final Map<String, Span> expected = new HashMap<>();
     private final Set<String> failedLaunches = new HashSet<>();
 
-    AirModel(HallModel hall) {
+    /** A landing on its way to disk, or refused there. */
+    private record Stopped(Timed timed, Watch.Stop stop) {}
+
+    AirModel(HallModel hall, Watches clocks) {
         this.hall = hall;
+        this.clocks = clocks;
     }
 
     /** The flights in the air, in order of launch. */
@@ -58,7 +66,7 @@ public final class AirModel {
     void begin(Launch launch, String name, Press press) {
         Watch watch = Watch.started(press.nanoTime(), press.at());
         Timed timed = new Timed(launch.flightId(), name, watch, launch);
-        clocks.put(launch.flightId(), watch);
+        clocks.started(launch.flightId(), watch);
         hall.outlookProperty().get().ifPresent(outlook -> {
             if (outlook.expected() != null) {
                 expected.put(launch.flightId(), outlook.expected().bandS());
@@ -77,10 +85,9 @@ public final class AirModel {
         List<Timed> now = new ArrayList<>();
         for (FlightLine line : evening.inTheAir()) {
             Instant launchedAt = line.flight().launchedAt();
-            if (launchedAt != null) {
-                String id = line.flight().id();
-                Watch watch = clocks.computeIfAbsent(id, key -> Watch.found(launchedAt));
-                now.add(new Timed(id, HallModel.name(line), watch, null));
+            String id = line.flight().id();
+            if (launchedAt != null && !unkept.containsKey(id)) {
+                now.add(new Timed(id, HallModel.name(line), clocks.of(id, launchedAt), null));
             }
         }
         // a launch that could not be written down is timed all the same
@@ -120,29 +127,78 @@ public final class AirModel {
             Watch.Stop stop = timed.watch().stop(press.nanoTime(), press.at());
             watches.remove(timed);
             picked.set(watches.isEmpty() ? null : watches.get(0));
+            unkept.put(timed.flightId(), new Stopped(timed, stop));
             hall.landing().stopped(timed, stop.durationS());
-            hall.change(d -> d.flying().land(timed.flightId(), stop, timed.launch()), flight -> {
-                failedLaunches.remove(flight.id());
-                hall.landing().kept(flight);
-            });
+            keepStop(timed.flightId());
+        }
+    }
+
+    /** Whether a stopped time is not on disk yet. */
+    boolean isUnkept(String flightId) {
+        return unkept.containsKey(flightId);
+    }
+
+    /** Writes the stopped time down; where that is refused it stays, to be tried again. */
+    void keepStop(String flightId) {
+        Stopped stopped = unkept.get(flightId);
+        refused.remove(flightId);
+        if (stopped != null) {
+            hall.change(
+                    d -> d.flying()
+                            .land(flightId, stopped.stop(), stopped.timed().launch()),
+                    flight -> {
+                        unkept.remove(flightId);
+                        failedLaunches.remove(flightId);
+                        hall.landing().kept(flight);
+                    },
+                    failure -> {
+                        refused.put(flightId, Texts.sentence(failure));
+                        hall.landing().refused(flightId, Texts.sentence(failure));
+                    });
+        }
+    }
+
+    /** Shows again a stopped time that could not be kept; false where there is none, or a flight is being timed. */
+    boolean offerRefused() {
+        String flightId = refused.keySet().stream().findFirst().orElse(null);
+        Stopped stopped = flightId == null ? null : unkept.get(flightId);
+        if (stopped == null || !watches.isEmpty()) {
+            return false;
+        }
+        hall.landing().stopped(stopped.timed(), stopped.stop().durationS());
+        hall.landing().refused(stopped.timed().flightId(), Objects.requireNonNull(refused.get(flightId)));
+        return true;
+    }
+
+    /** A stop that is not on disk was wrong: the watch runs on. */
+    void runOn(String flightId) {
+        refused.remove(flightId);
+        Stopped stopped = unkept.remove(flightId);
+        if (stopped != null) {
+            runOn(stopped.timed());
         }
     }
 
     /** The watch of a flight whose stop was wrong runs on. */
     void runOn(Flight flight, String name) {
-        Watch watch =
-                clocks.computeIfAbsent(flight.id(), key -> Watch.found(Objects.requireNonNull(flight.launchedAt())));
-        Timed timed = new Timed(flight.id(), name, watch, null);
+        Watch watch = clocks.of(flight.id(), Objects.requireNonNull(flight.launchedAt()));
+        runOn(new Timed(flight.id(), name, watch, null));
+    }
+
+    private void runOn(Timed timed) {
         watches.add(timed);
         picked.set(timed);
         hall.stateProperty().set(HallState.IN_THE_AIR);
     }
 
     /** Ends a flight with a time from another watch. */
-    public void landTyped(Timed timed, TypedValue time, Consumer<Throwable> otherwise) {
+    public void landTyped(Timed timed, TypedValue time, Runnable kept, Consumer<Throwable> otherwise) {
         hall.change(
                 d -> d.flying().correctTime(timed.flightId(), time),
-                flight -> hall.landing().show(flight, timed.name(), time.si()),
+                flight -> {
+                    kept.run();
+                    hall.landing().show(flight, timed.name(), time.si());
+                },
                 otherwise);
     }
 
@@ -150,10 +206,26 @@ public final class AirModel {
     public void note(Press press, FlightEventKind kind, @Nullable HeightMark at, @Nullable String text) {
         Timed timed = picked.get();
         if (timed != null) {
-            double second = Math.round(timed.watch().elapsedS(press.nanoTime(), press.at()) * 10) / 10.0;
+            double second = second(timed, press);
             Double value = kind == FlightEventKind.LAP ? lap(timed.flightId(), second) : null;
             hall.change(d -> d.flying().note(timed.flightId(), kind, second, at, value, text));
         }
+    }
+
+    /** Notes words of the flyer's own about the picked flight, at the second of the press. */
+    void write(Press press, String text, Runnable kept, Consumer<Throwable> otherwise) {
+        Timed timed = picked.get();
+        if (timed != null) {
+            hall.change(
+                    d -> d.flying()
+                            .note(timed.flightId(), FlightEventKind.NOTE, second(timed, press), null, null, text),
+                    event -> kept.run(),
+                    otherwise);
+        }
+    }
+
+    private static double second(Timed timed, Press press) {
+        return Math.round(timed.watch().elapsedS(press.nanoTime(), press.at()) * 10) / 10.0;
     }
 
     private @Nullable Double lap(String flightId, double second) {

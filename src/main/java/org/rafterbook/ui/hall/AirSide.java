@@ -9,7 +9,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.flight.FlightEvent;
-import org.rafterbook.flight.FlightEventKind;
 import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.action.Keys;
 import org.rafterbook.ui.action.Press;
@@ -67,8 +66,7 @@ final class AirSide {
     private void keepNote(@Nullable String text) {
         Press begun = noteBegun;
         if (text != null && !text.isBlank()) {
-            model.note(begun == null ? Press.now() : begun, FlightEventKind.NOTE, null, text);
-            note.fill("");
+            model.write(begun == null ? Press.now() : begun, text, HallForm.emptied(note), note::refuse);
             HallForm.leave(sheet);
         }
     }
@@ -77,10 +75,7 @@ final class AirSide {
         TypedValue typed = time.value();
         Timed picked = model.pickedProperty().get();
         if (typed != null && picked != null && time.check()) {
-            model.landTyped(picked, typed, HallForm.refusal(time));
-            if (time.refusal().isEmpty()) {
-                time.fill("");
-            }
+            model.landTyped(picked, typed, HallForm.emptied(time), time::refuse);
         }
     }
 

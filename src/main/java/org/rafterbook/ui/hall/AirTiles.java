@@ -108,13 +108,14 @@ final class AirTiles {
                         null));
             }
         }
-        tiles.clear();
+        tiles.keySet().retainAll(fixed);
         List<Noting> all = new ArrayList<>(marks);
         all.addAll(fixed);
-        for (Noting noting : all) {
-            tiles.put(noting, new Tile(noting.action(), "none"));
-        }
-        Tile.fill(node, List.copyOf(tiles.values()));
+        Tile.fill(
+                node,
+                all.stream()
+                        .map(noting -> tiles.computeIfAbsent(noting, n -> new Tile(n.action(), "none")))
+                        .toList());
     }
 
     /** The first free letter of the mark's name, else any free one; null where all are dealt. */

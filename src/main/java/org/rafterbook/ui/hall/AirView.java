@@ -47,6 +47,7 @@ final class AirView implements HallSheet {
     private final Gauge gauge = new Gauge(Graduation.minutes()).unit("minutes");
     private final Label byWallClock =
             Words.prose("The program was closed while this flight was in the air: its time goes by the wall clock.");
+    private final Label uncounted = Words.accent("");
     private final HBox noting = Lay.baseline(
             12, Words.caption("Note what it does"), Lay.space(), Words.aside("one key, kept with its second"));
     private Node head = new Region();
@@ -56,7 +57,7 @@ final class AirView implements HallSheet {
     private final Sheet sheet = new Sheet();
     private int gaugeAt = -1;
 
-    AirView(HallModel hall, Keys keys, DisplayUnits units, ZoneId zone) {
+    AirView(HallModel hall, Keys keys, DisplayUnits units, ZoneId zone, Followed followed) {
         this.hall = hall;
         this.model = hall.air();
         this.zone = zone;
@@ -75,14 +76,14 @@ final class AirView implements HallSheet {
         keys.hint("P", "prepare the next flight");
         keys.hint("N", "note");
         layOut();
-        model.pickedProperty().subscribe(timed -> showPicked());
+        followed.follow(model.pickedProperty(), timed -> showPicked());
     }
 
     private void layOut() {
         head = sheet.section(Lay.baseline(12, name, Lay.space(), since));
         VBox watches = new VBox(large, smaller);
-        Sheet.Section middle =
-                sheet.section(Lay.row(16, watches, Lay.space(), landing), byWallClock, gauge, noting, tiles.node());
+        Sheet.Section middle = sheet.section(
+                Lay.row(16, watches, Lay.space(), landing), uncounted, byWallClock, gauge, noting, tiles.node());
         Lay.grow(middle);
         sheet.section(Buttons.main(land, Words.body("A wrong stop is taken back"), Words.body("with Backspace.")));
     }
@@ -170,6 +171,9 @@ final class AirView implements HallSheet {
     public void show(HallData data) {
         Timed picked = model.pickedProperty().get();
         List<FlightEvent> events = picked == null ? List.of() : data.evening().eventsOf(picked.flightId());
+        uncounted.setText(
+                picked == null ? "" : Texts.uncounted(data, data.evening().find(picked.flightId())));
+        Lay.show(uncounted, !uncounted.getText().isEmpty());
         tiles.show(data.evening().heights(), events);
         side.show(events);
     }

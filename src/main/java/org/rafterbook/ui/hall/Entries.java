@@ -1,5 +1,7 @@
 package org.rafterbook.ui.hall;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Consumer;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.work.Job;
@@ -10,6 +12,7 @@ final class Entries {
     private final FxBackground background;
     private final Consumer<Throwable> failed;
     private final Runnable idle;
+    private final List<Runnable> waiting = new ArrayList<>();
     private int open;
 
     /**
@@ -23,6 +26,15 @@ final class Entries {
 
     boolean busy() {
         return open > 0;
+    }
+
+    /** Does it once nothing is on its way any more, at once where nothing is. */
+    void whenIdle(Runnable what) {
+        if (busy()) {
+            waiting.add(what);
+        } else {
+            what.run();
+        }
     }
 
     <T> void enter(Job<T> job, Consumer<? super T> then) {
@@ -55,7 +67,10 @@ final class Entries {
     private void ended() {
         open--;
         if (open == 0) {
+            List<Runnable> now = List.copyOf(waiting);
+            waiting.clear();
             idle.run();
+            now.forEach(Runnable::run);
         }
     }
 }

@@ -34,14 +34,14 @@ final class EveningChart {
     private final Chart<String> chart = new Chart<>("Times of this evening");
     private final Sheet.Section node;
 
-    EveningChart(HallModel hall) {
+    EveningChart(HallModel hall, Followed followed) {
         this.hall = hall;
         chart.setFocusTraversable(false);
         chart.getStyleClass().add("evening-chart");
         chart.onOpen(this::open);
         node = new Sheet.Section("Times of the evening", "", chart);
         node.getStyleClass().add("chart-part");
-        hall.outlookProperty().subscribe(outlook -> {
+        followed.follow(hall.outlookProperty(), outlook -> {
             HallData data = hall.data();
             if (data != null) {
                 show(data);

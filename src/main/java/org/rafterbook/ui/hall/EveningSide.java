@@ -21,10 +21,10 @@ final class EveningSide {
     /**
      * @param preparing keys while a flight is prepared, with which the chart unfolds and the trial goes on
      */
-    EveningSide(HallModel hall, Keys preparing, QuantityFormat format) {
+    EveningSide(HallModel hall, Keys preparing, QuantityFormat format, Followed followed) {
         list = new EveningPane(hall, format);
-        chart = new EveningChart(hall);
-        trial = new TrialPart(hall, preparing);
+        chart = new EveningChart(hall, followed);
+        trial = new TrialPart(hall, preparing, followed);
         VBox charted = new VBox(Lay.hairline(), chart.node());
         VBox tried = new VBox(Lay.hairline(), trial.node());
         Action unfold = preparing.on("Y", "Times of the evening", () -> column.unfold(charted));

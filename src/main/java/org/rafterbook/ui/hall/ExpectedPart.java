@@ -45,7 +45,7 @@ final class ExpectedPart {
     private final Label words = Words.prose("");
     private final Sheet.Section node;
 
-    ExpectedPart(HallModel model, QuantityFormat format) {
+    ExpectedPart(HallModel model, QuantityFormat format, Followed followed) {
         this.model = model;
         this.format = format;
         chart.setFocusTraversable(false);
@@ -55,8 +55,8 @@ final class ExpectedPart {
         drawn.getStyleClass().add("expected-picture");
         node = new Sheet.Section("Expected flight", "", Lay.grow(drawn));
         node.getStyleClass().add("expected-part");
-        model.outlookProperty().subscribe(outlook -> show());
-        model.computingProperty().subscribe(computing -> show());
+        followed.follow(model.outlookProperty(), outlook -> show());
+        followed.follow(model.computingProperty(), computing -> show());
     }
 
     Sheet.Section node() {

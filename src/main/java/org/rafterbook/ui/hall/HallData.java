@@ -1,17 +1,20 @@
 package org.rafterbook.ui.hall;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.rafterbook.airframe.Model;
 import org.rafterbook.flight.Venue;
 import org.rafterbook.power.Motor;
 import org.rafterbook.work.Evening;
 import org.rafterbook.work.HallDesk;
+import org.rafterbook.work.MotorLimit;
 import org.rafterbook.work.Prepared;
 
 /**
  * All the Hall shows, as read at one moment.
  *
+ * @param limits where the motors are expected to break, keyed by motor
  * @param ratio gear of the winder used last, where winder turns were counted
  */
 public record HallData(
@@ -20,6 +23,7 @@ public record HallData(
         List<Model> models,
         List<Venue> venues,
         List<Motor> motors,
+        Map<String, MotorLimit> limits,
         Optional<Double> ratio) {
 
     static HallData read(HallDesk desk) {
@@ -29,6 +33,7 @@ public record HallData(
                 desk.book().riggings().models(),
                 desk.visit().venues(),
                 desk.winding().motors(),
+                desk.winding().limits(),
                 Optional.ofNullable(desk.winding().ratio()));
     }
 }

@@ -1,16 +1,13 @@
 package org.rafterbook.ui.hall;
 
 import java.util.List;
-import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.ui.kit.Field;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.units.TypedValue;
-import org.rafterbook.units.UserError;
 
 /** What the sheets of the Hall have in common: fields in rows, checked together, and keys that leave them. */
 final class HallForm {
@@ -58,19 +55,13 @@ final class HallForm {
         return value == null ? null : Double.valueOf(value.si());
     }
 
-    /** Shows the sentence of a refusal below the field. */
-    static Consumer<Throwable> refusal(Field<?> field) {
-        return failure -> field.refuse(
-                failure instanceof UserError error ? error.sentence() : "This could not be kept: " + failure);
-    }
-
-    /** Lets the middle of a sheet roll where the window is too low, so that the main action below it stays in sight. */
-    static ScrollPane rolling(Node middle) {
-        ScrollPane rolling = new ScrollPane(middle);
-        rolling.setFitToWidth(true);
-        rolling.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        rolling.setFocusTraversable(false);
-        rolling.setMinSize(0, 0);
-        return Lay.grow(rolling);
+    /** Empties the field once what it holds now is kept, unless something else was typed since. */
+    static Runnable emptied(Field<?> field) {
+        String sent = field.typed();
+        return () -> {
+            if (field.typed().equals(sent)) {
+                field.fill("");
+            }
+        };
     }
 }

@@ -18,6 +18,7 @@ import org.rafterbook.ui.action.Errors;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.work.HallDesk;
 import org.rafterbook.work.Outlook;
+import org.rafterbook.work.Watches;
 
 /**
  * The Hall without its controls: what is shown, and every entry on its way to disk. Its parts are the flight being
@@ -54,14 +55,17 @@ public final class HallModel {
     /** What the outlook shown or being computed is about. */
     private record Asked(HallData data, boolean relaunch) {}
 
-    public HallModel(HallDesk desk, FxBackground background, Errors errors, Clock clock) {
+    /**
+     * @param watches those of this run of the program, which outlive the logbook
+     */
+    public HallModel(HallDesk desk, FxBackground background, Errors errors, Clock clock, Watches watches) {
         this.desk = desk;
         this.background = background;
         this.errors = errors;
         this.clock = clock;
         this.entries = new Entries(background, errors::show, this::load);
         this.preparing = new PreparingModel(this, background);
-        this.air = new AirModel(this);
+        this.air = new AirModel(this, watches);
         this.landing = new LandingModel(this);
         this.trial = new TrialModel(this, background);
         preparing.relaunchProperty().subscribe(again -> look());
@@ -226,6 +230,11 @@ public final class HallModel {
     /** The same with a place of its own for the failure. */
     <T> void change(Function<HallDesk, T> what, Consumer<? super T> then, Consumer<Throwable> otherwise) {
         entries.enter(progress -> what.apply(desk), then, otherwise);
+    }
+
+    /** Does it once all entries on their way are on disk or refused. */
+    void whenKept(Runnable what) {
+        entries.whenIdle(what);
     }
 
     HallDesk desk() {

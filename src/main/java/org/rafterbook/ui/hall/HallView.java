@@ -45,6 +45,7 @@ public final class HallView implements Place {
     private static final int FRAMES_PER_SHEET = 20;
 
     private final HallModel model;
+    private final Followed followed = new Followed();
     private final QuantityFormat format;
     private final ZoneId zone;
     private final Map<HallState, Keys> keys = new EnumMap<>(HallState.class);
@@ -89,14 +90,14 @@ public final class HallView implements Place {
             keys.put(state, tools.keys());
         }
         maker = state -> switch (state) {
-            case PREPARING -> new PreparingView(model, keysOf(state), units);
+            case PREPARING -> new PreparingView(model, keysOf(state), units, followed);
             case WINDING -> new WindView(model, keysOf(state), units);
             case VISIT -> new VisitView(model, keysOf(state), units);
-            case IN_THE_AIR -> new AirView(model, keysOf(state), units, zone);
-            case LANDING -> new LandingView(model, keysOf(state), units, zone);
+            case IN_THE_AIR -> new AirView(model, keysOf(state), units, zone, followed);
+            case LANDING -> new LandingView(model, keysOf(state), units, zone, followed);
         };
         Keys first = of(HallState.PREPARING);
-        evening = new EveningSide(model, first, format);
+        evening = new EveningSide(model, first, format, followed);
         rule = new EveningRule(zone);
         first.on("Q", "This evening", this::turnSide).at(right);
         keysNow = model.stateProperty().map(this::of);
@@ -106,8 +107,8 @@ public final class HallView implements Place {
         page = Lay.styled(Lay.row(12, Lay.grow(left), right), "page", "hall");
         page.setFillHeight(true);
         node.show(page);
-        model.stateProperty().subscribe(this::showState);
-        model.dataProperty().subscribe(holder -> {
+        followed.follow(model.stateProperty(), this::showState);
+        followed.follow(model.dataProperty(), holder -> {
             HallData data = holder.data();
             if (data != null) {
                 show(data);
@@ -248,6 +249,7 @@ public final class HallView implements Place {
 
     @Override
     public void shown() {
+        followed.attach();
         model.attach();
         timer.start();
     }
@@ -256,5 +258,6 @@ public final class HallView implements Place {
     public void hidden() {
         timer.stop();
         model.detach();
+        followed.detach();
     }
 }

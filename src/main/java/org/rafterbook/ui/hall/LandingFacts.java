@@ -3,6 +3,8 @@ package org.rafterbook.ui.hall;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Consumer;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Model;
@@ -11,6 +13,7 @@ import org.rafterbook.flight.FlightEventKind;
 import org.rafterbook.flight.TurnsUsed;
 import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.power.Wind;
+import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.action.Keys;
 import org.rafterbook.ui.chart.Gauge;
 import org.rafterbook.ui.chart.GaugeLayers;
@@ -28,6 +31,7 @@ import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.units.TypedRange;
 import org.rafterbook.units.TypedValue;
+import org.rafterbook.units.UserError;
 import org.rafterbook.work.HeightMark;
 
 /** What else is worth knowing of a landed flight: turns left, peak height, a note, how it handled; all of it may wait. */
@@ -44,9 +48,15 @@ final class LandingFacts {
     private final Label handling = Words.prose("");
     private final Sheet.Section node;
     private List<HeightMark> heights = List.of();
+    private final Action countAgain;
+    private final Consumer<Throwable> late;
     private @Nullable String filled;
 
-    LandingFacts(LandingModel model, Keys keys, DisplayUnits units) {
+    /**
+     * @param late takes a refusal that comes when another flight is on the sheet already
+     */
+    LandingFacts(LandingModel model, Keys keys, DisplayUnits units, Consumer<Throwable> late) {
+        this.late = late;
         this.format = new QuantityFormat(units);
         left = Field.quantity("Turns left", Quantity.TURNS, units).large();
         peak = Field.range("Peak height", Quantity.HEIGHT, units).large();
@@ -56,10 +66,14 @@ final class LandingFacts {
         note.key(keys.on("N", "Note", note::edit));
         leaveOut.key(keys.on("X", "Leave out", leaveOut::edit));
         giveModel.key(keys.on("M", "Model of this flight", giveModel::open));
-        left.onKept(turns -> model.turnsLeft(turns, HallForm.refusal(left)));
-        peak.onKept(range -> model.peak(range, HallForm.refusal(peak)));
-        note.onKept(model::notes);
-        leaveOut.onKept(why -> model.leaveOut(why == null || why.isBlank() ? null : why, HallForm.refusal(leaveOut)));
+        left.onKept(turns -> model.turnsLeft(turns, refusal(left)));
+        peak.onKept(range -> model.peak(range, refusal(peak)));
+        note.onKept(text -> model.notes(text, refusal(note)));
+        leaveOut.onKept(why -> model.leaveOut(why == null || why.isBlank() ? null : why, refusal(leaveOut)));
+        countAgain = keys.on("G", "Count it again", () -> model.leaveOut(null, refusal(leaveOut)));
+        Button again = Buttons.secondary(countAgain);
+        again.managedProperty().bind(again.visibleProperty());
+        again.visibleProperty().bind(countAgain.enabledProperty());
         node = new Sheet.Section(
                 "Worth knowing",
                 "all of it may wait",
@@ -74,7 +88,7 @@ final class LandingFacts {
                         Buttons.secondary(
                                 keys.on("D", "Did not recover", () -> model.did(FlightEventKind.NOT_RECOVERED))),
                         handling),
-                Lay.row(12, giveModel, Lay.grow(leaveOut)));
+                HallForm.row(giveModel, Lay.grow(leaveOut), again));
         giveModel.onChosen(chosen -> {
             model.giveModel(chosen.id());
             HallForm.leave(node);
@@ -87,7 +101,21 @@ final class LandingFacts {
 
     /** True where no field has refused what was typed in it. */
     boolean accepted() {
-        return HallForm.accepted(List.of(left, peak, leaveOut));
+        return HallForm.accepted(List.of(left, peak, note, leaveOut));
+    }
+
+    /** Shows a refusal beside its field as long as the flight is the one it was typed for. */
+    private Consumer<Throwable> refusal(Field<?> field) {
+        String of = filled;
+        String typed = field.typed();
+        return failure -> {
+            if (Objects.equals(of, filled)) {
+                field.refuse(failure);
+            } else {
+                late.accept(UserError.couldNot(
+                        "“" + typed + "” was not kept with its flight. " + Texts.sentence(failure), failure));
+            }
+        };
     }
 
     /**
@@ -130,6 +158,7 @@ final class LandingFacts {
     }
 
     void show(HallData data, Flight flight, FlightLine line) {
+        countAgain.enabledProperty().set(flight.leftOutWhy() != null);
         boolean noModel = line.model() == null;
         Lay.show(giveModel, noModel && !data.models().isEmpty());
         if (noModel) {

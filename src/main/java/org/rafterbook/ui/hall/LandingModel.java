@@ -1,6 +1,7 @@
 package org.rafterbook.ui.hall;
 
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -24,15 +25,24 @@ public final class LandingModel {
      *
      * @param durationS as stopped, shown before it is on disk
      * @param flight as kept, null until then
+     * @param refused why the stopped time could not be kept, null while nothing is wrong
      */
     public record Landed(
             String flightId,
             String name,
             double durationS,
-            @Nullable Flight flight) {}
+            @Nullable Flight flight,
+            @Nullable String refused) {
+
+        private Landed as(@Nullable Flight kept, @Nullable String why) {
+            return new Landed(flightId, name, durationS, kept, why);
+        }
+    }
 
     private final HallModel hall;
     private final ReadOnlyObjectWrapper<@Nullable Landed> landed = new ReadOnlyObjectWrapper<>(this, "landed");
+
+    private BooleanSupplier mayLeave = () -> true;
 
     LandingModel(HallModel hall) {
         this.hall = hall;
@@ -44,7 +54,7 @@ public final class LandingModel {
 
     /** Shows the sheet of a flight that was just stopped and is on its way to disk. */
     void stopped(Timed timed, double durationS) {
-        landed.set(new Landed(timed.flightId(), timed.name(), durationS, null));
+        landed.set(new Landed(timed.flightId(), timed.name(), durationS, null, null));
         hall.stateProperty().set(HallState.LANDING);
     }
 
@@ -52,25 +62,40 @@ public final class LandingModel {
     void kept(Flight flight) {
         Landed shown = landed.get();
         if (shown != null && shown.flightId().equals(flight.id())) {
-            landed.set(new Landed(shown.flightId(), shown.name(), shown.durationS(), flight));
+            landed.set(shown.as(flight, null));
         }
+    }
+
+    /** The stopped time could not be written down: it stays on the sheet. */
+    void refused(String flightId, String why) {
+        Landed shown = landed.get();
+        if (shown != null && shown.flightId().equals(flightId)) {
+            landed.set(shown.as(null, why));
+        } else if (hall.stateProperty().get() == HallState.PREPARING) {
+            hall.air().offerRefused();
+        }
+    }
+
+    /** Asked before the sheet shows another flight: what is typed is kept first; false where it was refused. */
+    void beforeAnother(BooleanSupplier asked) {
+        mayLeave = asked;
     }
 
     /** Shows the sheet of a flight that is on disk. */
     void show(Flight flight, String name, double durationS) {
-        landed.set(new Landed(flight.id(), name, durationS, flight));
+        landed.set(new Landed(flight.id(), name, durationS, flight, null));
         hall.stateProperty().set(HallState.LANDING);
     }
 
     void sync(Evening evening) {
         Landed shown = landed.get();
-        if (shown == null) {
+        if (shown == null || hall.air().isUnkept(shown.flightId())) {
             return;
         }
         FlightLine line = evening.find(shown.flightId());
         Double duration = line == null ? null : line.flight().durationS();
         if (line != null && duration != null) {
-            landed.set(new Landed(shown.flightId(), HallModel.name(line), duration, line.flight()));
+            landed.set(new Landed(shown.flightId(), HallModel.name(line), duration, line.flight(), null));
             return;
         }
         landed.set(null);
@@ -81,13 +106,20 @@ public final class LandingModel {
     }
 
     private void goOn() {
+        if (hall.air().offerRefused()) {
+            return;
+        }
         hall.stateProperty().set(hall.air().watches().isEmpty() ? HallState.PREPARING : HallState.IN_THE_AIR);
     }
 
     /** Opens the landing sheet of a flight of this evening. */
     public void open(FlightLine line) {
+        Landed shown = landed.get();
         Double duration = line.flight().durationS();
-        if (duration != null) {
+        boolean another = shown != null
+                && hall.stateProperty().get() == HallState.LANDING
+                && !shown.flightId().equals(line.flight().id());
+        if (duration != null && (!another || mayLeave.getAsBoolean())) {
             show(line.flight(), HallModel.name(line), duration);
         }
     }
@@ -117,7 +149,10 @@ public final class LandingModel {
     /** The stop was wrong: the watch has run on. */
     public void stillFlying() {
         Landed shown = landed.get();
-        if (shown != null) {
+        if (shown != null && hall.air().isUnkept(shown.flightId())) {
+            landed.set(null);
+            hall.air().runOn(shown.flightId());
+        } else if (shown != null) {
             hall.change(d -> d.flying().stillFlying(shown.flightId()), flight -> {
                 landed.set(null);
                 hall.air().runOn(flight, shown.name());
@@ -125,9 +160,16 @@ public final class LandingModel {
         }
     }
 
-    /** Ready for the next flight, or for the one still in the air; a flight of the open trial takes that further. */
+    /**
+     * Ready for the next flight, or for the one still in the air; a flight of the open trial takes that further. A time
+     * that could not be kept is tried again instead.
+     */
     public void done() {
         Landed shown = landed.get();
+        if (shown != null && shown.refused() != null) {
+            hall.air().keepStop(shown.flightId());
+            return;
+        }
         if (shown != null) {
             hall.trial().landed(shown.flightId());
         }
@@ -136,6 +178,11 @@ public final class LandingModel {
 
     public void end(LandingEnd end) {
         change((d, id) -> d.answers().end(id, end));
+    }
+
+    /** It was no flight but an aborted launch, to be left out; its time is kept. */
+    public void aborted() {
+        change((d, id) -> d.answers().aborted(id));
     }
 
     public void costTime(CutShort answer) {
@@ -150,8 +197,8 @@ public final class LandingModel {
         change((d, id) -> d.answers().peak(id, range), otherwise);
     }
 
-    public void notes(@Nullable String text) {
-        change((d, id) -> d.answers().notes(id, text == null ? "" : text));
+    public void notes(@Nullable String text, Consumer<Throwable> otherwise) {
+        change((d, id) -> d.answers().notes(id, text == null ? "" : text), otherwise);
     }
 
     /** Something it did in the landed flight, its second not known. */
@@ -164,8 +211,11 @@ public final class LandingModel {
         change((d, id) -> d.answers().leaveOut(id, why), otherwise);
     }
 
-    public void correctTime(TypedValue time, Consumer<Throwable> otherwise) {
-        change((d, id) -> d.flying().correctTime(id, time), otherwise);
+    public void correctTime(TypedValue time, Runnable kept, Consumer<Throwable> otherwise) {
+        Landed shown = landed.get();
+        if (shown != null) {
+            hall.change(d -> d.flying().correctTime(shown.flightId(), time), flight -> kept.run(), otherwise);
+        }
     }
 
     public void giveModel(String modelId) {

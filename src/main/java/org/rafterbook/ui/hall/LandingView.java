@@ -4,8 +4,12 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
@@ -18,6 +22,7 @@ import org.rafterbook.ui.action.Keys;
 import org.rafterbook.ui.kit.Buttons;
 import org.rafterbook.ui.kit.Field;
 import org.rafterbook.ui.kit.Lay;
+import org.rafterbook.ui.kit.Notice;
 import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.kit.WatchFace;
 import org.rafterbook.ui.kit.Words;
@@ -39,6 +44,10 @@ final class LandingView implements HallSheet {
     private final WatchFace watch = new WatchFace(WatchFace.Size.LANDING);
     private final Label smaller = Words.readout("", 3);
     private final Label doubt = Words.prose("");
+    private final Label byMistake = Words.aside("Stopped by mistake? The watch ran on.");
+    private final Notice unkept;
+    private final Action keepAgain;
+    private final ShortFlight shortOne;
     private final Field<TypedValue> correct;
     private final HBox correctFold;
     private final LandingEnds ends;
@@ -47,7 +56,7 @@ final class LandingView implements HallSheet {
     private final Action stillFlying;
     private final Sheet sheet = new Sheet();
 
-    LandingView(HallModel hall, Keys keys, DisplayUnits units, ZoneId zone) {
+    LandingView(HallModel hall, Keys keys, DisplayUnits units, ZoneId zone, Followed followed) {
         this.hall = hall;
         this.model = hall.landing();
         this.zone = zone;
@@ -58,12 +67,18 @@ final class LandingView implements HallSheet {
         correctFold = Lay.row(12, correct);
         correct.onKept(typed -> {
             if (typed != null) {
-                model.correctTime(typed, HallForm.refusal(correct));
-                Lay.show(correctFold, !correct.refusal().isEmpty());
+                model.correctTime(typed, () -> Lay.show(correctFold, false), correct::refuse);
             }
         });
         ends = new LandingEnds(model, keys, new QuantityFormat(units));
-        facts = new LandingFacts(model, keys, units);
+        facts = new LandingFacts(model, keys, units, hall::show);
+        shortOne = new ShortFlight(hall, keys);
+        Action inTheAir = keys.on(
+                "V", "Back to the flight in the air", () -> hall.stateProperty().set(HallState.IN_THE_AIR));
+        inTheAir.enabledProperty().bind(Bindings.isNotEmpty(hall.air().watches()));
+        keepAgain = keys.on("K", "Keep the time again", model::done);
+        keepAgain.enabledProperty().set(false);
+        unkept = Notice.wrong(Buttons.secondary(keepAgain));
         keys.on("↑", "The flight after", () -> model.openNext(1));
         keys.on("↓", "The flight before", () -> model.openNext(-1));
         keys.on("Esc", "Leave the field", () -> HallForm.leave(sheet));
@@ -73,24 +88,28 @@ final class LandingView implements HallSheet {
         keys.hint("N", "note");
         keys.hint("Enter", "next flight");
         layOut(correcting);
-        model.landedProperty().subscribe(shown -> showTime());
+        model.beforeAnother(this::keepTyped);
+        followed.follow(model.landedProperty(), shown -> showTime());
+        followed.follow(hall.outlookProperty(), outlook -> showTime());
     }
 
     private void layOut(Action correcting) {
         Lay.show(correctFold, false);
-        HBox stopped = Lay.row(8, Buttons.secondary(stillFlying), Buttons.secondary(correcting));
+        Button still = Buttons.secondary(stillFlying);
+        still.managedProperty().bind(still.visibleProperty());
+        still.visibleProperty().bind(byMistake.visibleProperty());
+        HBox stopped = Lay.row(8, still, Buttons.secondary(correcting));
         stopped.setAlignment(Pos.CENTER_RIGHT);
         sheet.section(
                 over,
-                Lay.row(
-                        16,
-                        watch,
-                        smaller,
-                        Lay.space(),
-                        Lay.column(8, Words.aside("Stopped by mistake? The watch ran on."), stopped)),
+                Lay.row(16, watch, smaller, Lay.space(), Lay.column(8, byMistake, stopped)),
+                unkept,
                 correctFold,
-                doubt);
-        sheet.add(HallForm.rolling(new VBox(ends.node(), Lay.hairline(), facts.node())));
+                doubt,
+                shortOne.node());
+        Lay.show(unkept, false);
+        doubt.setMinHeight(Label.USE_PREF_SIZE);
+        sheet.add(Lay.rolling(new VBox(ends.node(), Lay.hairline(), facts.node())));
         sheet.section(Buttons.main(
                 next,
                 Words.body("Everything here is kept already;"),
@@ -109,11 +128,28 @@ final class LandingView implements HallSheet {
         Lay.show(smaller, low);
     }
 
-    /** Enter goes on, unless a field has just refused what was typed in it. */
+    /** Enter goes on when all that was typed is kept, unless a field has refused it. */
     private void done() {
-        if (facts.accepted() && correct.refusal().isEmpty()) {
-            model.done();
+        LandingModel.Landed shown = model.landedProperty().get();
+        if (accepted()) {
+            hall.whenKept(() -> {
+                LandingModel.Landed now = model.landedProperty().get();
+                boolean same = shown != null && now != null && shown.flightId().equals(now.flightId());
+                if (accepted() && same && hall.stateProperty().get() == HallState.LANDING) {
+                    model.done();
+                }
+            });
         }
+    }
+
+    private boolean accepted() {
+        return facts.accepted() && correct.refusal().isEmpty();
+    }
+
+    /** What is being typed is kept before another flight takes the sheet; false where it cannot be. */
+    private boolean keepTyped() {
+        HallForm.leave(sheet);
+        return accepted();
     }
 
     private void startCorrecting() {
@@ -128,6 +164,13 @@ final class LandingView implements HallSheet {
             watch.show(shown.durationS());
             smaller.setText(ClockTime.tenths(shown.durationS()));
             over.setText(shown.name());
+            boolean refused = shown.refused() != null;
+            unkept.say("This time is not kept yet.", refused ? shown.refused() : "");
+            Lay.show(unkept, refused);
+            keepAgain.enabledProperty().set(refused);
+            boolean watched = shown.flight() == null || shown.flight().launchedAt() != null;
+            Lay.show(byMistake, watched);
+            stillFlying.enabledProperty().set(watched);
             HallData data = hall.data();
             if (data != null) {
                 show(data);
@@ -142,13 +185,17 @@ final class LandingView implements HallSheet {
         FlightLine line = shown == null ? null : data.evening().find(shown.flightId());
         next.labelProperty()
                 .set(
-                        hall.air().watches().isEmpty()
-                                ? "Prepare flight " + data.prepared().ordinal()
-                                : "Back to the flight in the air");
+                        shown != null && shown.refused() != null
+                                ? "Keep this time"
+                                : hall.air().watches().isEmpty()
+                                        ? "Prepare flight " + data.prepared().ordinal()
+                                        : "Back to the flight in the air");
         if (shown != null) {
             facts.fill(shown.flightId(), line, data.evening().heights());
         }
+        shortOne.show(data, line);
         if (shown == null || flight == null || line == null) {
+            Lay.show(doubt, false);
             return;
         }
         List<FlightEvent> events = data.evening().eventsOf(flight.id());
@@ -156,8 +203,9 @@ final class LandingView implements HallSheet {
                 + (flight.landedAt() == null
                         ? ""
                         : ", landed " + CLOCK.format(flight.landedAt().atZone(zone))));
-        stillFlying.enabledProperty().set(flight.launchedAt() != null);
-        doubt.setText(source(flight));
+        doubt.setText(Stream.of(source(flight), Texts.flagged(data.evening(), flight), Texts.uncounted(data, line))
+                .filter(text -> !text.isEmpty())
+                .collect(Collectors.joining(" ")));
         Lay.show(doubt, !doubt.getText().isEmpty());
         ends.show(flight, events);
         facts.show(data, flight, line);

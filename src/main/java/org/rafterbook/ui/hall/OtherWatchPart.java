@@ -23,8 +23,9 @@ final class OtherWatchPart {
     private final Action type;
     private final VBox node;
     private Runnable unfold = () -> {};
+    private boolean onItsWay;
 
-    OtherWatchPart(PreparingModel model, Keys keys, DisplayUnits units) {
+    OtherWatchPart(PreparingModel model, Keys keys, DisplayUnits units, Followed followed) {
         this.model = model;
         time = Field.quantity("Time by another watch", Quantity.TIME, units)
                 .unit("")
@@ -47,7 +48,7 @@ final class OtherWatchPart {
         readBack.setMinWidth(Label.USE_PREF_SIZE);
         HBox row = HallForm.fields(time, readBack, Lay.grow(leaveOut));
         node = Lay.styled(new VBox(row, flagged), "section");
-        model.leaveOutProperty().subscribe(why -> {
+        followed.follow(model.leaveOutProperty(), why -> {
             flagged.setText(why == null ? "" : "The next flight will be left out: " + why);
             Lay.show(flagged, why != null);
             if (why == null) {
@@ -77,14 +78,22 @@ final class OtherWatchPart {
         time.input().positionCaret(1);
     }
 
-    /** Keeps the typed time as a flight. */
+    /** Keeps the typed time as a flight; it stays in the field until it is kept, and is never kept twice. */
     void keep() {
         TypedValue typed = time.value();
-        if (typed != null && time.check()) {
-            model.typed(typed, HallForm.refusal(time));
-            if (time.refusal().isEmpty()) {
-                time.fill("");
-            }
+        if (typed != null && time.check() && !onItsWay) {
+            onItsWay = true;
+            Runnable emptied = HallForm.emptied(time);
+            model.typed(
+                    typed,
+                    () -> {
+                        onItsWay = false;
+                        emptied.run();
+                    },
+                    failure -> {
+                        onItsWay = false;
+                        time.refuse(failure);
+                    });
         }
     }
 }

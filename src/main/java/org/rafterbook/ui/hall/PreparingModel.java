@@ -101,12 +101,13 @@ public final class PreparingModel {
     }
 
     /** Keeps a flight whose time comes from another watch. */
-    public void typed(TypedValue time, Consumer<Throwable> otherwise) {
+    public void typed(TypedValue time, Runnable kept, Consumer<Throwable> otherwise) {
         Launch launch = next(null);
         String name = nextName();
         hall.change(
                 d -> d.flying().typed(launch, time),
                 flight -> {
+                    kept.run();
                     over();
                     hall.landing().show(flight, name, time.si());
                 },
@@ -128,8 +129,8 @@ public final class PreparingModel {
     }
 
     /** Adds a model by name and prepares for it. */
-    public void addModel(String name, Consumer<Throwable> otherwise) {
-        hall.change(d -> d.addModel(name), model -> {}, otherwise);
+    public void addModel(String name, Runnable kept, Consumer<Throwable> otherwise) {
+        hall.change(d -> d.addModel(name), model -> kept.run(), otherwise);
     }
 
     /** Turns the picked setting by so many steps. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -59,12 +60,12 @@ final class PreparingView implements HallSheet {
     private boolean firstModelAwaited;
     private boolean narrow;
 
-    PreparingView(HallModel hall, Keys keys, DisplayUnits units) {
+    PreparingView(HallModel hall, Keys keys, DisplayUnits units, Followed followed) {
         this.hall = hall;
         this.model = hall.preparing();
         QuantityFormat format = new QuantityFormat(units);
         Action start = keys.onPress("Space", "Start the watch", model::start);
-        trim = new TrimPart(model, keys);
+        trim = new TrimPart(model, keys, followed);
         margin = new MarginPart(format);
         windStep = keys.on("N", "Motor and wind", this::wind);
         wind = new WindPart(
@@ -72,15 +73,16 @@ final class PreparingView implements HallSheet {
                 format,
                 windStep,
                 keys.on("K", "Relaunch", this::turnRelaunch),
-                keys.on("O", "Last flight", () -> hall.landing().openNext(-1)));
-        other = new OtherWatchPart(model, keys, units);
+                keys.on("O", "Last flight", () -> hall.landing().openNext(-1)),
+                followed);
+        other = new OtherWatchPart(model, keys, units, followed);
         keys.on("Enter", "Keep the typed time", other::keep);
         keys.on("Esc", "Leave the field", () -> HallForm.leave(sheet));
         keys.on("F3", "Motor and wind", this::wind);
         keys.on("A", "Venue and air", () -> hall.stateProperty().set(HallState.VISIT));
-        Action inTheAir = keys.on("V", "Back to the flight in the air", hall.landing()::done);
-        inTheAir.enabledProperty()
-                .bind(javafx.beans.binding.Bindings.isNotEmpty(hall.air().watches()));
+        Action inTheAir = keys.on(
+                "V", "Back to the flight in the air", () -> hall.stateProperty().set(HallState.IN_THE_AIR));
+        inTheAir.enabledProperty().bind(Bindings.isNotEmpty(hall.air().watches()));
         Action pickModel = keys.on("M", "Model", this::toggleModels);
         Action backTo = keys.on("F", "Back to …", this::openVersions);
         keys.hint("Space", "start");
@@ -92,20 +94,21 @@ final class PreparingView implements HallSheet {
         sheet.section(
                 over,
                 Lay.row(12, name, sign, changes, Lay.space(), Buttons.secondary(backTo), Buttons.secondary(pickModel)),
-                trialLine,
                 modelFold,
                 versionFold);
         Lay.show(trialLine, false);
         changes.setMinWidth(0);
-        sheet.add(Lay.grow(sides(keys, format)));
-        sheet.section(Buttons.main(
-                start,
-                Words.body("Kept from the first instant."),
-                Words.body("A wrong press is taken back with Ctrl+Z.")));
+        sheet.add(Lay.grow(sides(keys, format, followed)));
+        sheet.section(
+                trialLine,
+                Buttons.main(
+                        start,
+                        Words.body("Kept from the first instant."),
+                        Words.body("A wrong press is taken back with Ctrl+Z.")));
     }
 
-    private HBox sides(Keys keys, QuantityFormat format) {
-        VBox expected = lined(new ExpectedPart(hall, format).node());
+    private HBox sides(Keys keys, QuantityFormat format, Followed followed) {
+        VBox expected = lined(new ExpectedPart(hall, format, followed).node());
         VBox winding = lined(wind.node());
         VBox typing = lined(other.node());
         Action unfold = keys.on("H", "Expected flight", () -> rightSide.unfold(expected));
@@ -135,10 +138,15 @@ final class PreparingView implements HallSheet {
         });
         newModel.onKept(typed -> {
             if (typed != null && !typed.isBlank()) {
-                model.addModel(typed, HallForm.refusal(newModel));
-                newModel.fill("");
-                Lay.show(modelFold, false);
-                HallForm.leave(sheet);
+                Runnable emptied = HallForm.emptied(newModel);
+                model.addModel(
+                        typed,
+                        () -> {
+                            emptied.run();
+                            Lay.show(modelFold, false);
+                            HallForm.leave(sheet);
+                        },
+                        newModel::refuse);
             }
         });
         versions.onChosen(choice -> {
@@ -173,10 +181,15 @@ final class PreparingView implements HallSheet {
     private void showTrial() {
         HallData data = hall.data();
         TrialNow now = data == null ? null : data.prepared().trial();
-        Lay.show(trialLine, narrow && now != null);
+        boolean counts = now == null || now.counts() || now.nextSide() == null;
+        Lay.show(trialLine, now != null && (narrow || !counts));
         if (now != null && data != null) {
-            trialLine.setText("Trial, " + now.state().progress() + "; " + TrialPart.next(now, data.prepared())
-                    + (now.set() || now.nextSide() == null ? "" : ": C sets it"));
+            String next = TrialPart.next(now, data.prepared());
+            trialLine.setText(
+                    counts
+                            ? "Trial, " + now.state().progress() + "; " + next
+                                    + (now.set() || now.nextSide() == null ? "" : ": C sets it")
+                            : "A flight launched now does not count for the trial; " + next + ": C sets it");
         }
     }
 

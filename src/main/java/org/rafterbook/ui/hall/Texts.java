@@ -10,6 +10,7 @@ import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.airframe.TrimChange;
 import org.rafterbook.flight.Flight;
 import org.rafterbook.flight.FlightEvent;
+import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.power.Wind;
 import org.rafterbook.review.Outcome;
 import org.rafterbook.units.ClockTime;
@@ -21,6 +22,7 @@ import org.rafterbook.work.Evening;
 import org.rafterbook.work.MarginText;
 import org.rafterbook.work.Prepared;
 import org.rafterbook.work.SettingInput;
+import org.rafterbook.work.TrialNow;
 
 /** How the Hall words what it shows. */
 final class Texts {
@@ -84,6 +86,36 @@ final class Texts {
             case AT_LEAST -> ClockTime.atLeast(outcome.countsS());
             case LEFT_OUT -> "(" + ClockTime.minutesSeconds(duration) + ")";
         };
+    }
+
+    /** What is to be said of a flight flagged to be left out; empty for one that is not. */
+    static String flagged(Evening evening, Flight flight) {
+        String why = flight.leftOutWhy();
+        if (why == null) {
+            return "";
+        }
+        return isLeftOut(evening, flight)
+                ? "Left out of the estimates: " + why + "."
+                : "Flagged to be left out: " + why
+                        + ". The flag came after its time was known, so the estimates count it"
+                        + " all the same; Review can leave such flights out.";
+    }
+
+    /** Whether a timed flight says nothing about the model. */
+    static boolean isLeftOut(Evening evening, Flight flight) {
+        return flight.durationS() != null && evening.outcome(flight).kind() == Outcome.Kind.LEFT_OUT;
+    }
+
+    /** Says of a flight of the model on trial that is not one of the trial's that it does not count for it. */
+    static String uncounted(HallData data, @Nullable FlightLine line) {
+        TrialNow now = data.prepared().trial();
+        boolean onTrial = now != null
+                && line != null
+                && line.model() != null
+                && line.model().id().equals(now.trial().modelId())
+                && line.rigging() != null
+                && !now.trial().id().equals(line.rigging().trialId());
+        return onTrial ? "This flight does not count for the trial." : "";
     }
 
     static String turns(@Nullable Double turns) {

@@ -1,6 +1,7 @@
 package org.rafterbook.ui.hall;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.jspecify.annotations.Nullable;
@@ -75,10 +76,10 @@ public final class TrialModel {
     }
 
     /** Ends the trial, which judges it; the reason may be empty. */
-    public void end(@Nullable String why) {
+    public void end(@Nullable String why, Runnable ended, Consumer<Throwable> otherwise) {
         TrialNow now = now();
         if (now != null) {
-            hall.change(d -> d.trials().judge(now.trial().modelId(), why));
+            hall.change(d -> d.trials().judge(now.trial().modelId(), why), trial -> ended.run(), otherwise);
         }
     }
 }

@@ -13,6 +13,7 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Model;
 import org.rafterbook.airframe.Version;
+import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.review.TrialPlan;
 import org.rafterbook.review.TrialState;
 import org.rafterbook.review.TrialStatement;
@@ -50,7 +51,7 @@ final class TrialPart {
     private final Sheet.Section node;
     private boolean asking;
 
-    TrialPart(HallModel hall, Keys keys) {
+    TrialPart(HallModel hall, Keys keys, Followed followed) {
         this.hall = hall;
         this.model = hall.trial();
         set = keys.on("C", "Set it", model::setNext);
@@ -62,8 +63,9 @@ final class TrialPart {
         buttons = Lay.row(8, Buttons.secondary(set), Buttons.secondary(end));
         node = new Sheet.Section("", "", slots, next, buttons, why, sentences);
         node.getStyleClass().addAll("chart-part", "trial-part");
-        model.statementProperty().subscribe(this::showStatement);
-        hall.stateProperty().subscribe(this::showAgain);
+        followed.follow(model.statementProperty(), this::showStatement);
+        followed.follow(hall.stateProperty(), state -> showAgain());
+        followed.follow(hall.landing().landedProperty(), landed -> showAgain());
     }
 
     Sheet.Section node() {
@@ -83,10 +85,15 @@ final class TrialPart {
     }
 
     private void judge() {
-        asking = false;
-        Lay.show(why, false);
         HallForm.leave(node);
-        model.end(why.typed());
+        model.end(
+                why.typed(),
+                () -> {
+                    asking = false;
+                    Lay.show(why, false);
+                    why.fill("");
+                },
+                why::refuse);
     }
 
     private void showAgain() {
@@ -113,8 +120,7 @@ final class TrialPart {
         node.caption(now.plan().title());
         node.aside(now.state().progress());
         fill(now, flown);
-        boolean landing = hall.stateProperty().get() == HallState.LANDING;
-        next.setText(next(now, prepared) + (landing && !now.set() ? "; Enter sets it for the next flight" : ""));
+        next.setText(next(now, prepared) + (enterSets(data, now) ? "; Enter sets it for the next flight" : ""));
         set.labelProperty().set(now.set() ? "Set" : "Set it");
         end.labelProperty().set(now.state().isComplete() ? "Judge the trial" : "End the trial");
         List<Node> said = new ArrayList<>();
@@ -122,6 +128,18 @@ final class TrialPart {
         now.state().sentences().stream().skip(1).map(TrialPart::prose).forEach(said::add);
         said.add(Words.hint(now.plan().judgedWhen()));
         sentences.getChildren().setAll(said);
+    }
+
+    /** Whether going on from the landing takes the trial further: only from its own flight, and that the model's last. */
+    private boolean enterSets(HallData data, TrialNow now) {
+        LandingModel.Landed landed = hall.landing().landedProperty().get();
+        FlightLine last = data.prepared().last();
+        return hall.stateProperty().get() == HallState.LANDING
+                && !now.set()
+                && landed != null
+                && last != null
+                && last.flight().id().equals(landed.flightId())
+                && Texts.uncounted(data, last).isEmpty();
     }
 
     private static Label prose(String sentence) {

@@ -34,7 +34,7 @@ final class TrimPart {
     private final VBox node;
     private List<SettingDef> listed = List.of();
 
-    TrimPart(PreparingModel model, Keys keys) {
+    TrimPart(PreparingModel model, Keys keys, Followed followed) {
         this.model = model;
         this.keys = keys;
         Action left = keys.on("←", "Less of the picked setting", () -> model.turn(-1));
@@ -48,10 +48,10 @@ final class TrimPart {
         Lay.show(value, false);
         node = new VBox(
                 new Sheet.Section("Trim", "letter, then ← or →"),
-                HallForm.rolling(
+                Lay.rolling(
                         new VBox(rows, Lay.styled(new VBox(none), "pad-12"), Lay.styled(new VBox(value), "pad-12"))));
         node.setMinHeight(0);
-        model.settingProperty().subscribe(this::pick);
+        followed.follow(model.settingProperty(), this::pick);
     }
 
     VBox node() {
@@ -74,7 +74,7 @@ final class TrimPart {
             if (typed != null && !typed.isBlank() && def.id().equals(id)) {
                 Parsed<Setting> parsed = SettingInput.read(def, typed);
                 parsed.refusal().ifPresent(value::refuse);
-                parsed.toOptional().ifPresent(v -> model.set(v, HallForm.refusal(value)));
+                parsed.toOptional().ifPresent(v -> model.set(v, value::refuse));
             }
         }
     }

@@ -79,7 +79,7 @@ final class VisitView implements HallSheet {
                         button(keys, "Add: a mark only", () -> addMark(false)),
                         button(keys, "Hangs there tonight only", this::addLimit)));
         Sheet.Section now = new Sheet.Section("Air now", "", HallForm.row(temperature, humidity, pressure), air);
-        sheet.add(HallForm.rolling(new VBox(where, Lay.hairline(), now)));
+        sheet.add(Lay.rolling(new VBox(where, Lay.hairline(), now)));
         sheet.section(Buttons.main(done, Words.body("What was typed is kept with the time of day.")));
     }
 
@@ -111,7 +111,7 @@ final class VisitView implements HallSheet {
                     HallForm.leave(sheet);
                     model.stateProperty().set(HallState.PREPARING);
                 },
-                HallForm.refusal(temperature));
+                temperature::refuse);
     }
 
     private void addVenue() {
@@ -122,7 +122,7 @@ final class VisitView implements HallSheet {
             model.change(
                     d -> d.visit().add(name, under, above),
                     venue -> List.of(newVenue, usable, site).forEach(f -> f.fill("")),
-                    HallForm.refusal(newVenue));
+                    newVenue::refuse);
         }
     }
 
@@ -135,10 +135,7 @@ final class VisitView implements HallSheet {
             markHeight.refuse("A mark needs its height.");
         } else {
             String name = markName.typed();
-            model.change(
-                    d -> d.visit().addMark(venue.id(), name, height, limit),
-                    m -> clearMark(),
-                    HallForm.refusal(markName));
+            model.change(d -> d.visit().addMark(venue.id(), name, height, limit), m -> clearMark(), markName::refuse);
         }
     }
 
@@ -148,7 +145,7 @@ final class VisitView implements HallSheet {
             markHeight.refuse("What hangs there needs its height.");
         } else {
             String name = markName.typed();
-            model.change(d -> d.visit().addLimit(name, height), m -> clearMark(), HallForm.refusal(markName));
+            model.change(d -> d.visit().addLimit(name, height), m -> clearMark(), markName::refuse);
         }
     }
 

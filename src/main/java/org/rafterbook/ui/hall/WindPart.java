@@ -26,7 +26,13 @@ final class WindPart {
     private final Action relaunch;
     private final Sheet.Section node;
 
-    WindPart(HallModel model, QuantityFormat format, Action windStep, Action relaunch, Action openLast) {
+    WindPart(
+            HallModel model,
+            QuantityFormat format,
+            Action windStep,
+            Action relaunch,
+            Action openLast,
+            Followed followed) {
         this.model = model;
         this.format = format;
         this.relaunch = relaunch;
@@ -38,9 +44,9 @@ final class WindPart {
         buttons.getChildren()
                 .addAll(Buttons.secondary(windStep), Buttons.secondary(relaunch), Buttons.secondary(openLast));
         node = new Sheet.Section("Motor and wind", "", wind, risk, buttons);
-        model.preparing().relaunchProperty().subscribe(again -> show());
-        model.outlookProperty().subscribe(outlook -> show());
-        model.computingProperty().subscribe(computing -> show());
+        followed.follow(model.preparing().relaunchProperty(), again -> show());
+        followed.follow(model.outlookProperty(), outlook -> show());
+        followed.follow(model.computingProperty(), computing -> show());
     }
 
     Sheet.Section node() {

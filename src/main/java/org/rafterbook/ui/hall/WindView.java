@@ -9,7 +9,6 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.power.Motor;
-import org.rafterbook.power.MotorLimits;
 import org.rafterbook.power.Wind;
 import org.rafterbook.power.WindEnd;
 import org.rafterbook.ui.action.Action;
@@ -25,6 +24,7 @@ import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.units.TypedValue;
+import org.rafterbook.work.MotorLimit;
 import org.rafterbook.work.WindForm;
 
 /** The winding step: motor, turns, back-off and torque, under cautions that never go away. */
@@ -98,7 +98,7 @@ final class WindView implements HallSheet {
                 total,
                 hint,
                 Lay.row(12, Buttons.secondary(letDown), Buttons.secondary(broke)));
-        sheet.add(HallForm.rolling(new VBox(before, Lay.hairline(), motor, Lay.hairline(), wind)));
+        sheet.add(Lay.rolling(new VBox(before, Lay.hairline(), motor, Lay.hairline(), wind)));
         sheet.section(Buttons.main(done, Words.body("The next flight goes on this wind.")));
     }
 
@@ -145,7 +145,7 @@ final class WindView implements HallSheet {
                         keep();
                         HallForm.leave(sheet); // Enter now goes on instead of adding another
                     },
-                    HallForm.refusal(newMotor));
+                    newMotor::refuse);
         }
     }
 
@@ -179,7 +179,7 @@ final class WindView implements HallSheet {
                         ? ""
                         : QuantityFormat.rounded((wound - (back == null ? 0 : back)) * by, 0)
                                 + " motor turns at launch");
-        model.preparing().wind(form, HallForm.refusal(back != null && wound != null && back > wound ? off : turns));
+        model.preparing().wind(form, (back != null && wound != null && back > wound ? off : turns)::refuse);
     }
 
     private static void put(Map<String, String> typed, String what, Field<?> field) {
@@ -189,17 +189,20 @@ final class WindView implements HallSheet {
     }
 
     private void showLimits(@Nullable Motor motor) {
-        Double loopM = motor == null ? null : motor.loopLengthM();
-        Double massKg = motor == null ? null : motor.massKg();
-        if (loopM == null || massKg == null) {
+        HallData data = model.data();
+        MotorLimit limit = motor == null || data == null ? null : data.limits().get(motor.id());
+        if (motor == null || limit == null) {
             limits.setText(motor == null ? "" : "With its loop and mass the turns it should take are shown here.");
             return;
         }
-        MotorLimits.Band band = MotorLimits.breakingTurnsBand(loopM, massKg);
-        limits.setText("loop " + format.text(Quantity.LENGTH, loopM) + ", " + format.text(Quantity.MASS, massKg)
-                + ": expected to break at about " + Texts.turns(band.expected()) + " turns ("
-                + Texts.turns(band.low()) + " to " + Texts.turns(band.high())
-                + "), a published rule of thumb; your own motors come first");
+        limits.setText("loop " + format.text(Quantity.LENGTH, motor.loopLengthM()) + ", "
+                + format.text(Quantity.MASS, motor.massKg()) + ": expected to break at about "
+                + Texts.turns(limit.turns().expected()) + " turns ("
+                + Texts.turns(limit.turns().low()) + " to "
+                + Texts.turns(limit.turns().high()) + "), by "
+                + (limit.batch() == null
+                        ? "a published rule of thumb; your own motors come first"
+                        : "the turns constant of batch " + limit.batch()));
     }
 
     @Override

@@ -33,6 +33,7 @@ public final class ChoiceField<T> extends VBox {
     private boolean filling;
     private boolean decided;
     private final FirstSight sight;
+    private String searched = "";
 
     /** What was offered while the list was open. */
     private @Nullable Runnable waiting;
@@ -60,6 +61,7 @@ public final class ChoiceField<T> extends VBox {
                 take(choice);
             }
         });
+        box.addEventHandler(KeyEvent.KEY_TYPED, event -> search(event.getCharacter()));
         box.showingProperty().subscribe(this::turn);
         box.skinProperty().subscribe(skin -> {
             if (skin instanceof ComboBoxListViewSkin<?> shown) {
@@ -71,6 +73,28 @@ public final class ChoiceField<T> extends VBox {
         getChildren().addAll(top, message);
         sight = new FirstSight(this, () -> getChildren().add(1, box));
         Lay.show(message, false);
+    }
+
+    /** While the list is open letters go to the first choice that begins with them. */
+    private void search(String letter) {
+        if (box.isShowing() && !letter.isBlank() && !Character.isISOControl(letter.charAt(0))) {
+            int found = find(searched + letter);
+            searched = found < 0 ? letter : searched + letter;
+            int at = found < 0 ? find(letter) : found;
+            if (at >= 0) {
+                box.getSelectionModel().select(at);
+            }
+        }
+    }
+
+    private int find(String beginning) {
+        for (int i = 0; i < box.getItems().size(); i++) {
+            String name = box.getConverter().toString(box.getItems().get(i));
+            if (name.regionMatches(true, 0, beginning, 0, beginning.length())) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     private void decideIn(Node list) {
@@ -100,6 +124,7 @@ public final class ChoiceField<T> extends VBox {
     private void turn(boolean open) {
         if (open) {
             decided = false;
+            searched = "";
             before = box.getValue();
             beginAtTheTop();
         } else if (decided) {

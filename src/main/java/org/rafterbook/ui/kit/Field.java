@@ -55,6 +55,7 @@ public final class Field<T> extends VBox {
     private String lastKept = "";
     private boolean required;
     private final FirstSight sight;
+    private boolean refused;
 
     private Field(String label, FieldReader<T> reader, TextField text) {
         this.label = label;
@@ -198,6 +199,7 @@ public final class Field<T> extends VBox {
 
     /** Fills the field without calling {@link #onKept}. */
     public void fill(String typed) {
+        refused = false;
         lastKept = typed;
         text.setText(typed);
         sentence = readNow();
@@ -233,8 +235,12 @@ public final class Field<T> extends VBox {
         return sentence.isEmpty();
     }
 
-    /** Shows a sentence about the value that only others can know; it goes with the next key typed. */
+    /**
+     * Shows a sentence about the value that only others can know; it goes with the next key typed. What was refused is not
+     * kept, so Enter tries it again.
+     */
     public void refuse(String why) {
+        refused = true;
         sentence = why;
         tell();
     }
@@ -266,7 +272,8 @@ public final class Field<T> extends VBox {
     private void keep() {
         sentence = readNow();
         tell();
-        if (sentence.isEmpty() && !Objects.equals(lastKept, text.getText())) {
+        if (sentence.isEmpty() && (refused || !Objects.equals(lastKept, text.getText()))) {
+            refused = false;
             lastKept = text.getText();
             kept.accept(value.get());
         }

@@ -26,7 +26,9 @@ final class KeyLine extends HBox {
     private final HBox end = new HBox();
     private final HBox kept;
     private final HBox last;
+    private final WeakInvalidationListener weakly;
     private final InvalidationListener changed = observable -> fill();
+
     /** Entries once made, for when their place is shown again. */
     private final Map<KeyHint, HBox> made = new HashMap<>();
 
@@ -36,6 +38,7 @@ final class KeyLine extends HBox {
     KeyLine(Action help, Action undo, Kept status) {
         last = entry(new KeyHint(help.key(), "help"));
         last.setOnMouseClicked(event -> help.run());
+        weakly = new WeakInvalidationListener(changed);
         getStyleClass().add("key-line");
         hints.getStyleClass().add("hints");
         end.setMinWidth(USE_PREF_SIZE);
@@ -62,8 +65,11 @@ final class KeyLine extends HBox {
     }
 
     void show(Keys now, @Nullable Node footNote) {
+        if (keys != null) {
+            keys.line().removeListener(weakly);
+        }
         keys = now;
-        now.line().addListener(new WeakInvalidationListener(changed));
+        now.line().addListener(weakly);
         end.getChildren().setAll(footNote == null ? kept : footNote);
         fill();
     }

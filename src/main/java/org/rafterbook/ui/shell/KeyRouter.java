@@ -103,7 +103,10 @@ final class KeyRouter {
             return;
         }
         String key = KeyNames.typed(event);
-        if (key != null && !(scene.getFocusOwner() instanceof TextInputControl) && run(key, Press.now())) {
+        if (key != null
+                && !(scene.getFocusOwner() instanceof TextInputControl)
+                && !isOpenList(scene.getFocusOwner())
+                && run(key, Press.now())) {
             event.consume();
         }
     }
@@ -133,6 +136,9 @@ final class KeyRouter {
         if (focus instanceof TextInputControl) {
             return belongsToField(focus, key, event);
         }
+        if (isOpenList(focus)) {
+            return key.length() == 1 || ARROWS.contains(key) || key.equals("Enter") || key.equals("Space");
+        }
         if (focus instanceof ButtonBase && key.equals("Enter")) {
             ((ButtonBase) focus).fire();
             event.consume();
@@ -146,6 +152,11 @@ final class KeyRouter {
                 || focus instanceof TakesArrows;
         boolean opens = focus instanceof ComboBoxBase && (key.equals("Enter") || key.equals("Space"));
         return list && ARROWS.contains(key) || opens;
+    }
+
+    /** Letters go to the first choice that begins with them, not to the place. */
+    private static boolean isOpenList(@Nullable Node focus) {
+        return focus instanceof ComboBoxBase<?> box && box.isShowing();
     }
 
     private static boolean belongsToField(Node field, String key, KeyEvent event) {

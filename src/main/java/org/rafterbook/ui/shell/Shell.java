@@ -12,6 +12,8 @@ import javafx.scene.control.Button;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import javafx.stage.Window;
+import javafx.stage.WindowEvent;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.action.Keys;
@@ -70,6 +72,7 @@ public final class Shell extends StackPane {
         Action undo = everywhere.on("Ctrl+Z", "Undo", () -> tools.kept().undo());
         Action helping = everywhere.on("?", "Help: every key", this::toggleHelp);
         everywhere.on("Esc", "Close help or an error", this::escape);
+        everywhere.on("Ctrl+Q", "Quit", this::quit);
         rail = new Rail(go, textSize, theme);
         keyLine = new KeyLine(helping, undo, tools.kept());
         rule.getStyleClass().add("rule-area");
@@ -216,6 +219,14 @@ public final class Shell extends StackPane {
             bar.say(sentence, "");
         });
         return edge;
+    }
+
+    /** The same way as by the window's own button. */
+    private void quit() {
+        Window window = getScene() == null ? null : getScene().getWindow();
+        if (window != null) {
+            window.fireEvent(new WindowEvent(window, WindowEvent.WINDOW_CLOSE_REQUEST));
+        }
     }
 
     private void toggleHelp() {

@@ -21,11 +21,13 @@ import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.HallDesk;
 import org.rafterbook.work.MarginText;
+import org.rafterbook.work.Watches;
 
 /** A Hall in a shell on a real logbook, with a clock that the test turns. */
 final class HallBench implements AutoCloseable {
 
     final TurnedClock clock = new TurnedClock(Instant.parse("2026-01-20T18:30:00Z"));
+    final Watches watches = new Watches();
     final Book book;
     final HallDesk desk;
     final HallModel model;
@@ -70,7 +72,7 @@ final class HallBench implements AutoCloseable {
         this.tools = tools;
         book = Book.open(file, Mode.CREATE, clock);
         desk = margins == null ? book.hall() : new HallDesk(book, margins);
-        model = new HallModel(desk, tools.background(), tools.errors(), clock);
+        model = new HallModel(desk, tools.background(), tools.errors(), clock, watches);
         view = new HallView(tools, model, DisplayUnits.METRIC, ZoneOffset.UTC);
         Map<PlaceId, Supplier<? extends Place>> makers = new EnumMap<>(PlaceId.class);
         for (PlaceId id : PlaceId.values()) {

@@ -157,7 +157,7 @@ class HallOutlookTest {
         double before = Objects.requireNonNull(
                         hall.model.outlookProperty().get().orElseThrow().expected())
                 .durationS();
-        hall.model.preparing().typed(typed(Quantity.TIME, "2 s"), failure -> {
+        hall.model.preparing().typed(typed(Quantity.TIME, "2 s"), () -> {}, failure -> {
             throw new AssertionError(failure);
         });
         hall.model.landing().done();

@@ -81,7 +81,7 @@ class HallViewTest {
     @Test
     void anEmptyLogbookNeedsOnlyANameAndATime() {
         assertThat(shows("A new model's name")).isTrue();
-        hall.model.preparing().addModel("Teasel", failure -> {
+        hall.model.preparing().addModel("Teasel", () -> {}, failure -> {
             throw new AssertionError(failure);
         });
         hall.shell.requestFocus();

@@ -65,6 +65,7 @@ class TrialWalkTest {
                             QuantityParser.typed(Quantity.TIME, DisplayUnits.METRIC)
                                     .read(s + " s")
                                     .orThrow(),
+                            () -> {},
                             failure -> {
                                 throw new AssertionError(failure);
                             });
