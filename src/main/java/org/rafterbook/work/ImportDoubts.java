@@ -131,7 +131,7 @@ final class ImportDoubts {
             return MotorLimits.breakingTorqueNm(loop, mass);
         }
         RubberBatch batch = motor.batchId() == null ? null : reader.find(RubberBatch.class, motor.batchId());
-        return MotorDesk.breakingTurns(loop, mass, batch).high();
+        return MotorDesk.breakingTurns(loop, mass, batch).turns().high();
     }
 
     private void add(ImportedFlight flight, Measured measured, ImportDoubt.Kind kind, double value, double against) {

@@ -98,7 +98,7 @@ public final class MotorDesk {
     }
 
     /** Turns at which a loop breaks: by its batch's own constant where there is one. */
-    static MotorLimits.Band breakingTurns(double loop, double mass, @Nullable RubberBatch batch) {
+    static MotorLimit breakingTurns(double loop, double mass, @Nullable RubberBatch batch) {
         Double own = batch == null ? null : batch.turnsConstant();
         return batch == null || own == null
                 ? new MotorLimit(MotorLimits.breakingTurnsBand(loop, mass), null)
