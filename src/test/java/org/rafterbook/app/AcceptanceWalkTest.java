@@ -7,7 +7,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,6 +24,7 @@ import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.io.TempDir;
+import org.rafterbook.OneEvening;
 import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.logbook.Mode;
@@ -317,7 +317,7 @@ class AcceptanceWalkTest {
     @Order(6)
     void whatWasMistypedAllAlongAndOneFlightAreCorrected() {
         List<JsonNode> before = flights("--model", "Quire");
-        try (Book book = Book.open(logbook(), Mode.EXISTING, Clock.systemDefaultZone())) {
+        try (Book book = Book.open(logbook(), Mode.EXISTING, OneEvening.CLOCK)) {
             Rigged quire = rigged(book, "Quire");
             SettingDef incidence = setting(quire, "tail.incidence_deg");
             Setting wrong = Objects.requireNonNull(quire.values().get(incidence.id()));

@@ -9,10 +9,10 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.rafterbook.OneEvening;
 import org.rafterbook.logbook.Mode;
 import org.rafterbook.work.Book;
 
@@ -101,7 +101,7 @@ class CommandLineTest {
     void checkAndBackupWorkBesideAnOpenWindow() throws Exception {
         Path file = folder.resolve("a.rafterbook");
         Path copy = folder.resolve("copy.rafterbook");
-        try (Book book = Book.open(file, Mode.CREATE, Clock.systemUTC())) {
+        try (Book book = Book.open(file, Mode.CREATE, OneEvening.CLOCK)) {
             book.riggings().addModel("Teasel");
             assertThat(run("check", "--logbook", file.toString(), "--json")).isZero();
             assertThat(json().get("sound").asBoolean()).isTrue();
@@ -110,7 +110,7 @@ class CommandLineTest {
             assertThat(run("backup", "--logbook", file.toString(), "--to", copy.toString()))
                     .isNotZero();
         }
-        try (Book book = Book.open(copy, Mode.READ_ONLY, Clock.systemUTC())) {
+        try (Book book = Book.open(copy, Mode.READ_ONLY, OneEvening.CLOCK)) {
             assertThat(book.riggings().models()).hasSize(1);
         }
     }
@@ -118,7 +118,7 @@ class CommandLineTest {
     @Test
     void reviewOfAnEmptyLogbookSaysSo() throws Exception {
         Path file = folder.resolve("a.rafterbook");
-        Book.open(file, Mode.CREATE, Clock.systemUTC()).close();
+        Book.open(file, Mode.CREATE, OneEvening.CLOCK).close();
         assertThat(run("review", "--logbook", file.toString(), "--json")).isZero();
         assertThat(json().get("changes")).isEmpty();
     }

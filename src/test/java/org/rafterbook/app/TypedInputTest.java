@@ -4,13 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.Map;
 import java.util.TreeMap;
 import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.rafterbook.OneEvening;
 import org.rafterbook.logbook.Mode;
 import org.rafterbook.work.Book;
 
@@ -25,7 +25,7 @@ class TypedInputTest {
     }
 
     private WindowRobot open() {
-        try (Book book = Book.open(logbook(), Mode.CREATE, Clock.systemDefaultZone())) {
+        try (Book book = Book.open(logbook(), Mode.CREATE, OneEvening.CLOCK)) {
             book.riggings().addModel("Teasel");
         }
         WindowRobot window = WindowRobot.open(logbook());

@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.List;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.rafterbook.OneEvening;
 import org.rafterbook.flight.MoistAir;
 import org.rafterbook.logbook.Mode;
 import org.rafterbook.work.Book;
@@ -31,7 +31,7 @@ class ImportedSeasonTest {
     void anImportedSeasonIsReviewedAsItWasFlown(long seed) {
         SimulatedSeason season = SimulatedSeason.of(Scenario.BASE, seed, SimulatedSeason.threshold(Scenario.BASE));
         ReviewAnswer direct = Effects.of(season.input());
-        try (Book book = Book.open(folder.resolve("season.rafterbook"), Mode.CREATE, Clock.systemUTC())) {
+        try (Book book = Book.open(folder.resolve("season.rafterbook"), Mode.CREATE, OneEvening.CLOCK)) {
             ImportFile file = new ImportFile("flights.csv", table(season.input()));
             book.imports().carryOut(book.imports().plan(List.of(file), ImportChoices.none()));
             List<ReviewChange> changes = book.review()

@@ -10,7 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermissions;
-import java.time.Clock;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.atomic.AtomicReference;
@@ -25,6 +24,7 @@ import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.rafterbook.OneEvening;
 import org.rafterbook.flight.Flight;
 import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.logbook.Mode;
@@ -63,7 +63,7 @@ class OpenWindowTest {
     private void start() {
         Errors errors = new Errors();
         tools = new Tools(errors, new Look(), FxBackground.onTheSpot(errors), dialogs);
-        Shelf shelf = new Shelf(own(), Clock.systemDefaultZone());
+        Shelf shelf = new Shelf(own(), OneEvening.CLOCK);
         OpenedBook book = null;
         UserError refused = null;
         try {
@@ -133,7 +133,7 @@ class OpenWindowTest {
     }
 
     private List<FlightLine> flights(Path file) {
-        try (Book book = Book.open(file, Mode.READ_ONLY, Clock.systemDefaultZone())) {
+        try (Book book = Book.open(file, Mode.READ_ONLY, OneEvening.CLOCK)) {
             return book.hall().evening().flights();
         }
     }
@@ -149,7 +149,7 @@ class OpenWindowTest {
     /** A logbook with one batch, closed again. */
     private Path logbook(String name) {
         Path file = folder.resolve(name);
-        try (Book book = Book.open(file, Mode.CREATE, Clock.systemDefaultZone())) {
+        try (Book book = Book.open(file, Mode.CREATE, OneEvening.CLOCK)) {
             book.motors().addBatch("B " + name);
         }
         return file;
@@ -201,7 +201,7 @@ class OpenWindowTest {
     void aPressBeforeTheLogbookIsMadeIsNotLost() {
         Errors errors = new Errors();
         tools = new Tools(errors, new Look(), FxBackground.onTheSpot(errors), dialogs);
-        Shelf shelf = new Shelf(own(), Clock.systemDefaultZone());
+        Shelf shelf = new Shelf(own(), OneEvening.CLOCK);
         window = new OpenWindow(shelf, tools, () -> FxBackground.onTheSpot(errors), title::set, null, null);
         stage = Fx.window(window.shell());
         key(KeyCode.SPACE, " ");
@@ -224,7 +224,7 @@ class OpenWindowTest {
     void whatWasEnteredElsewhereEndsTheFirstStart() {
         start();
         stop();
-        try (Book book = Book.open(own(), Mode.EXISTING, Clock.systemDefaultZone())) {
+        try (Book book = Book.open(own(), Mode.EXISTING, OneEvening.CLOCK)) {
             book.motors().addBatch("B1");
         }
         start();
@@ -250,7 +250,7 @@ class OpenWindowTest {
         assertThat(shows("A new logbook, nothing in it yet"))
                 .as("a preference is no entry")
                 .isTrue();
-        try (Book book = Book.open(own(), Mode.READ_ONLY, Clock.systemDefaultZone())) {
+        try (Book book = Book.open(own(), Mode.READ_ONLY, OneEvening.CLOCK)) {
             assertThat(book.preference("flyer")).isEqualTo("R. Aldous");
         }
     }
@@ -286,13 +286,13 @@ class OpenWindowTest {
         control(KeyCode.O, true);
         assertThat(title.get()).isEqualTo("flights – Rafterbook");
         stop();
-        try (Book mine = Book.open(own(), Mode.READ_ONLY, Clock.systemDefaultZone())) {
+        try (Book mine = Book.open(own(), Mode.READ_ONLY, OneEvening.CLOCK)) {
             assertThat(mine.season().load(null, Progress.none()).season().flights())
                     .isEmpty();
             assertThat(mine.isEmpty()).isTrue();
         }
         Path demo = own().resolveSibling("demo-season.rafterbook");
-        try (Book book = Book.open(demo, Mode.READ_ONLY, Clock.systemDefaultZone())) {
+        try (Book book = Book.open(demo, Mode.READ_ONLY, OneEvening.CLOCK)) {
             assertThat(book.season().load(null, Progress.none()).season().flights())
                     .hasSizeGreaterThan(200);
         }
@@ -306,7 +306,7 @@ class OpenWindowTest {
         key(KeyCode.O, "o");
         assertThat(title.get()).isEqualTo("other – Rafterbook");
         assertThat(shows("batch B other")).as("what undo would take back").isTrue();
-        Book.open(own(), Mode.EXISTING, Clock.systemDefaultZone()).close();
+        Book.open(own(), Mode.EXISTING, OneEvening.CLOCK).close();
         assertThat(problem()).isNull();
     }
 
@@ -323,7 +323,7 @@ class OpenWindowTest {
         assertThat(shows("undone: batch B other")).isTrue();
         control(KeyCode.Z, false);
         stop();
-        try (Book mine = Book.open(own(), Mode.READ_ONLY, Clock.systemDefaultZone())) {
+        try (Book mine = Book.open(own(), Mode.READ_ONLY, OneEvening.CLOCK)) {
             assertThat(mine.undoable()).isEqualTo("model Teasel");
         }
     }
@@ -414,7 +414,7 @@ class OpenWindowTest {
     @Test
     void aLogbookOpenInAnotherWindowIsRefused() {
         Path file = logbook("both.rafterbook");
-        try (Book there = Book.open(file, Mode.EXISTING, Clock.systemDefaultZone())) {
+        try (Book there = Book.open(file, Mode.EXISTING, OneEvening.CLOCK)) {
             assertThat(there.undoable()).isNotNull();
             refusedLeavesWhatIsOpen(file, "is open in another window");
         }
@@ -431,7 +431,7 @@ class OpenWindowTest {
     @Test
     void anOwnLogbookThatIsRefusedSaysWhyAndCanBeTriedAgain() throws IOException {
         Files.createDirectories(own().getParent());
-        try (Book there = Book.open(own(), Mode.CREATE, Clock.systemDefaultZone())) {
+        try (Book there = Book.open(own(), Mode.CREATE, OneEvening.CLOCK)) {
             there.hall().addModel("Teasel");
             start();
             assertThat(shows("The logbook is not open.")).isTrue();

@@ -3,7 +3,6 @@ package org.rafterbook.work;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -12,6 +11,7 @@ import java.util.Random;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.rafterbook.OneEvening;
 import org.rafterbook.airframe.Model;
 import org.rafterbook.logbook.Mode;
 
@@ -30,8 +30,8 @@ class ImportMergeTest {
         List<String> rows = rows(random);
         List<String> shuffled = new ArrayList<>(rows);
         Collections.shuffle(shuffled, random);
-        try (Book whole = Book.open(folder.resolve("whole"), Mode.CREATE, Clock.systemUTC());
-                Book parts = Book.open(folder.resolve("parts"), Mode.CREATE, Clock.systemUTC())) {
+        try (Book whole = Book.open(folder.resolve("whole"), Mode.CREATE, OneEvening.CLOCK);
+                Book parts = Book.open(folder.resolve("parts"), Mode.CREATE, OneEvening.CLOCK)) {
             take(whole, rows);
             for (int from = 0; from < shuffled.size(); ) {
                 int to = Math.min(shuffled.size(), from + 1 + random.nextInt(12));

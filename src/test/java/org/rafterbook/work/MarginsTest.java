@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -14,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.rafterbook.OneEvening;
 import org.rafterbook.airframe.Airframe;
 import org.rafterbook.airframe.MassItem;
 import org.rafterbook.airframe.MotorPlace;
@@ -37,7 +37,7 @@ class MarginsTest {
 
     @BeforeEach
     void open() {
-        book = Book.open(folder.resolve("a.rafterbook"), Mode.CREATE, Clock.systemUTC());
+        book = Book.open(folder.resolve("a.rafterbook"), Mode.CREATE, OneEvening.CLOCK);
     }
 
     @AfterEach
@@ -144,7 +144,7 @@ class MarginsTest {
         assertThat(computed.margin()).isEqualTo(ofSheet.margin());
         assertThat(computed.band()).isEqualTo(ofSheet.band()).isBetween(0.02, 0.2);
         book.close();
-        book = Book.open(folder.resolve("a.rafterbook"), Mode.EXISTING, Clock.systemUTC());
+        book = Book.open(folder.resolve("a.rafterbook"), Mode.EXISTING, OneEvening.CLOCK);
         assertThat(book.margins().ofVersion(quire.version().id(), null, 1)).isEqualTo(computed);
     }
 

@@ -3,9 +3,9 @@ package org.rafterbook.work;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.time.Clock;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.rafterbook.OneEvening;
 import org.rafterbook.logbook.Mode;
 
 class SeasonDeskTest {
@@ -15,7 +15,7 @@ class SeasonDeskTest {
 
     @Test
     void theDemoSeasonIsRememberedWholeAndComesInOnce() {
-        try (Book book = Book.open(folder.resolve("demo.rafterbook"), Mode.CREATE, Clock.systemUTC())) {
+        try (Book book = Book.open(folder.resolve("demo.rafterbook"), Mode.CREATE, OneEvening.CLOCK)) {
             ImportSummary first = DemoFiles.into(book);
             Season season = book.season().load(null, Progress.none()).season();
             assertThat(season.flights()).hasSize(first.flights());

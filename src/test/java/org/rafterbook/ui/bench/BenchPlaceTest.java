@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -13,6 +12,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.rafterbook.OneEvening;
 import org.rafterbook.airframe.Airframe;
 import org.rafterbook.airframe.MassItem;
 import org.rafterbook.airframe.MotorPlace;
@@ -300,7 +300,7 @@ class BenchPlaceTest {
         }
         window.press(KeyCode.F1, KeyCode.F2);
         window.close();
-        try (Book again = Book.open(folder.resolve("a.rafterbook"), Mode.READ_ONLY, Clock.systemUTC())) {
+        try (Book again = Book.open(folder.resolve("a.rafterbook"), Mode.READ_ONLY, OneEvening.CLOCK)) {
             assertThat(again.margins().computeAll(Progress.none())).isEqualTo(4);
         }
         window = new BenchDriver(folder.resolve("b.rafterbook"));

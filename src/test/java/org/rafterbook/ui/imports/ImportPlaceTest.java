@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +21,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.rafterbook.OneEvening;
 import org.rafterbook.exchange.ColumnRule;
 import org.rafterbook.exchange.ImportProblem;
 import org.rafterbook.flight.Ending;
@@ -69,7 +69,7 @@ class ImportPlaceTest {
 
     @BeforeEach
     void open() {
-        book = Book.open(folder.resolve("a.rafterbook"), Mode.CREATE, Clock.systemDefaultZone());
+        book = Book.open(folder.resolve("a.rafterbook"), Mode.CREATE, OneEvening.CLOCK);
         place = new ImportPlace(tools, book, DisplayUnits.METRIC, () -> left = true);
         Map<PlaceId, Supplier<? extends Place>> makers = new EnumMap<>(PlaceId.class);
         for (PlaceId id : PlaceId.values()) {

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +20,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.rafterbook.OneEvening;
 import org.rafterbook.logbook.Mode;
 import org.rafterbook.power.Motor;
 import org.rafterbook.power.Wind;
@@ -49,7 +49,7 @@ class MotorBoxPlaceTest {
 
     @BeforeEach
     void open() {
-        book = Book.open(folder.resolve("a.rafterbook"), Mode.CREATE, Clock.systemDefaultZone());
+        book = Book.open(folder.resolve("a.rafterbook"), Mode.CREATE, OneEvening.CLOCK);
         show(DisplayUnits.METRIC);
     }
 

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -23,6 +22,7 @@ import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.rafterbook.OneEvening;
 import org.rafterbook.logbook.Mode;
 import org.rafterbook.ui.ChosenFiles;
 import org.rafterbook.ui.Fx;
@@ -93,7 +93,7 @@ class SeasonPlaceTest {
     };
 
     private void open(String table) {
-        book = Book.open(folder.resolve("a.rafterbook"), Mode.CREATE, Clock.systemDefaultZone());
+        book = Book.open(folder.resolve("a.rafterbook"), Mode.CREATE, OneEvening.CLOCK);
         if (!table.isEmpty()) {
             take("flights.csv", table);
         }

@@ -3,11 +3,11 @@ package org.rafterbook.ui.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.time.Clock;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.rafterbook.OneEvening;
 import org.rafterbook.logbook.Mode;
 import org.rafterbook.logbook.Subscription;
 import org.rafterbook.ui.Fx;
@@ -26,7 +26,7 @@ class UndoingTest {
 
     @BeforeEach
     void open() {
-        book = Book.open(folder.resolve("a.rafterbook"), Mode.CREATE, Clock.systemUTC());
+        book = Book.open(folder.resolve("a.rafterbook"), Mode.CREATE, OneEvening.CLOCK);
         book.motors().addBatch("B1");
         following = Undoing.of(tools, book);
     }
