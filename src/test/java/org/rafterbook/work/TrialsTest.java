@@ -15,11 +15,15 @@ import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.flight.CutShort;
 import org.rafterbook.flight.Ending;
+import org.rafterbook.flight.Flight;
 import org.rafterbook.flight.Trial;
 import org.rafterbook.review.SeasonPlans;
 import org.rafterbook.review.TrialPlan.Side;
 import org.rafterbook.review.TrialProposal;
 import org.rafterbook.review.TrialStatement;
+import org.rafterbook.units.DisplayUnits;
+import org.rafterbook.units.Quantity;
+import org.rafterbook.units.QuantityParser;
 import org.rafterbook.units.UserError;
 
 /** A trial from the open question to its statement, on a real logbook. */
@@ -68,6 +72,86 @@ class TrialsTest {
     private void flyNext(double seconds) {
         trials.setNext(model);
         evenings.fly(seconds);
+    }
+
+    private Flight launch(double seconds) {
+        return evenings.book()
+                .hall()
+                .flying()
+                .typed(
+                        Launch.of(model, null, null),
+                        QuantityParser.typed(Quantity.TIME, DisplayUnits.METRIC)
+                                .read(seconds + " s")
+                                .orThrow());
+    }
+
+    private void stand(Side side) {
+        evenings.trim(wing, side == Side.A ? 0.149 : 0.146);
+    }
+
+    @Test
+    void aLaunchWithTheRightSettingFillsItsPlaceHoweverTheModelCameToStandThere() {
+        trials.open(model, wing.id(), Setting.of(0.149), Setting.of(0.146), 3);
+        Side first = Objects.requireNonNull(now().nextSide());
+        stand(first);
+        assertThat(now().set()).isTrue();
+        assertThat(now().counts()).isTrue();
+        launch(500);
+        assertThat(now().state().flown()).isEqualTo(1);
+        assertThat(trials.landed(
+                        model,
+                        evenings.book()
+                                .hall()
+                                .evening()
+                                .flights()
+                                .get(0)
+                                .flight()
+                                .id()))
+                .isTrue();
+        assertThat(now().set()).isTrue();
+    }
+
+    @Test
+    void aLaunchOnAnotherSettingDoesNotCountForTheTrial() {
+        trials.open(model, wing.id(), Setting.of(0.149), Setting.of(0.146), 3);
+        evenings.trim(wing, 0.140);
+        assertThat(now().counts()).isFalse();
+        Flight flight = launch(500);
+        assertThat(now().state().flown()).isZero();
+        assertThat(trials.landed(model, flight.id())).isFalse();
+        stand(Objects.requireNonNull(now().nextSide()) == Side.A ? Side.B : Side.A);
+        assertThat(now().counts()).isFalse();
+
+        flyNext(500);
+        trials.setNext(model);
+        evenings.book().hall().set(model, incidence.id(), Setting.of(Math.toRadians(3)));
+        assertThat(now().counts()).isFalse();
+    }
+
+    @Test
+    void aTrialTurnedToItsOtherValueByHandCountsForThatValue() {
+        trials.open(model, wing.id(), Setting.of(0.149), Setting.of(0.146), 3);
+        trials.setNext(model);
+        boolean a = now().nextSide() == Side.A;
+        evenings.book().hall().set(model, wing.id(), Setting.of(a ? 0.146 : 0.149));
+        assertThat(now().set()).isFalse();
+        assertThat(now().counts()).isTrue();
+        launch(500);
+        assertThat(now().state().flown(a ? Side.B : Side.A)).isEqualTo(1);
+    }
+
+    @Test
+    void theHallGoesOnWithTheModelOnTrial() {
+        evenings.book().hall().addModel("Marram");
+        assertThat(Objects.requireNonNull(evenings.book().hall().prepare().rigged())
+                        .model()
+                        .name())
+                .isEqualTo("Marram");
+        trials.open(model, wing.id(), Setting.of(0.149), Setting.of(0.146), 3);
+        assertThat(Objects.requireNonNull(evenings.book().hall().prepare().rigged())
+                        .model()
+                        .id())
+                .isEqualTo(model);
     }
 
     @Test

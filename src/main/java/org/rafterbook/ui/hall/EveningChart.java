@@ -103,9 +103,10 @@ final class EveningChart {
                                 line.version() == null ? 0 : line.version().number() - 1),
                         outcome.kind() == Outcome.Kind.AT_LEAST,
                         flight.partialFraction() < 1,
-                        outcome.kind() == Outcome.Kind.LEFT_OUT,
+                        outcome.kind() == Outcome.Kind.LEFT_OUT || flight.leftOutWhy() != null,
                         false,
-                        "flight " + flight.ordinal() + ", " + Texts.time(evening, flight)));
+                        "flight " + flight.ordinal() + ", " + Texts.time(evening, flight)
+                                + (flight.leftOutWhy() == null ? "" : ", flagged to be left out")));
             }
         }
         return marks;

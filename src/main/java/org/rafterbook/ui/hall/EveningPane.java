@@ -1,13 +1,17 @@
 package org.rafterbook.ui.hall;
 
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.geometry.HPos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import org.rafterbook.flight.Flight;
+import org.rafterbook.flight.FlightEventKind;
 import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.review.Outcome;
 import org.rafterbook.ui.draw.MarkStyle;
@@ -65,6 +69,7 @@ final class EveningPane {
             table.add(head, i, 0);
         }
         boolean atLeast = false;
+        boolean flagged = false;
         int touched = 0;
         int row = 1;
         for (int i = evening.flights().size() - 1; i >= 0; i--) {
@@ -72,8 +77,8 @@ final class EveningPane {
             boolean censored = line.flight().durationS() != null
                     && evening.outcome(line.flight()).kind() == Outcome.Kind.AT_LEAST;
             atLeast |= censored;
-            touched += evening.eventsOf(line.flight().id()).stream()
-                            .anyMatch(e -> e.kind() == org.rafterbook.flight.FlightEventKind.TOUCHED)
+            flagged |= line.flight().leftOutWhy() != null && !Texts.isLeftOut(evening, line.flight());
+            touched += evening.eventsOf(line.flight().id()).stream().anyMatch(e -> e.kind() == FlightEventKind.TOUCHED)
                     ? 1
                     : 0;
             addRow(evening, line, censored, row++);
@@ -88,7 +93,14 @@ final class EveningPane {
         hint.setText(
                 count == 0
                         ? "Flights appear here as they are made, the newest on top."
-                        : atLeast ? "≥ means at least: that flight was cut short." : "");
+                        : Stream.of(
+                                        atLeast ? "≥ means at least: that flight was cut short." : "",
+                                        flagged
+                                                ? "Flagged after its time was known, a flight is still counted, unless"
+                                                        + " Review is told to leave such flights out."
+                                                : "")
+                                .filter(text -> !text.isEmpty())
+                                .collect(Collectors.joining(" ")));
         Lay.show(hint, !hint.getText().isEmpty());
     }
 
@@ -109,16 +121,23 @@ final class EveningPane {
                         : format.number(Quantity.TORQUE, line.wind().launchTorqueNm()));
         Label margin = Words.body(Texts.margin(evening.margins().get(flight.id()), 1));
         Label time = Words.figure(Texts.time(evening, flight));
+        String apart = apart(evening, flight);
+        Node timed = apart.isEmpty() ? time : Lay.column(0, time, Words.hint("× " + apart));
         boolean ask = flight.turnsLeft() == null && Texts.atLaunch(line.wind()) != null && flight.durationS() != null;
         Label left = ask ? Words.accent("add") : Words.body(Texts.turns(flight.turnsLeft()));
-        Node[] cells = {number, version, torque, margin, time, left};
+        Node[] cells = {number, version, torque, margin, timed, left};
         for (int i = 0; i < cells.length; i++) {
-            javafx.scene.layout.HBox cell = new javafx.scene.layout.HBox(cells[i]);
+            HBox cell = new HBox(cells[i]);
             cell.getStyleClass().add(i < 2 ? "evening-cell" : "evening-number");
             cell.setOnMouseClicked(event -> model.landing().open(line));
             table.add(cell, i, row);
         }
         time.setMinWidth(Label.USE_PREF_SIZE);
+    }
+
+    /** What sets the flight apart from those that count, in a word or two; empty for nothing. */
+    private static String apart(Evening evening, Flight flight) {
+        return Texts.isLeftOut(evening, flight) ? "left out" : flight.leftOutWhy() == null ? "" : "flagged";
     }
 
     /** Rolls the list, and wishes for no more height than a few flights need. */

@@ -49,6 +49,7 @@ final class WindView implements HallSheet {
     private @Nullable String motorId;
     private @Nullable String filled;
     private boolean filledOnce;
+    private boolean begunHere;
 
     WindView(HallModel model, Keys keys, DisplayUnits units) {
         this.model = model;
@@ -153,6 +154,7 @@ final class WindView implements HallSheet {
         if (!HallForm.check(numbers())) {
             return;
         }
+        begunHere = true;
         Double gear = HallForm.si(ratio);
         double by = gear == null ? 1 : gear;
         if (!(by > 0)) {
@@ -213,7 +215,9 @@ final class WindView implements HallSheet {
             offer(data);
             return;
         }
-        boolean justBegun = filledOnce && filled == null && id != null;
+        // a wind begun by what was typed here stands in the fields already; one begun elsewhere does not
+        boolean justBegun = filledOnce && filled == null && id != null && begunHere;
+        begunHere = false;
         filledOnce = true;
         filled = id;
         if (!justBegun) {

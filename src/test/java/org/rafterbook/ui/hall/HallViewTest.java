@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
@@ -21,11 +22,20 @@ import org.rafterbook.flight.Ending;
 import org.rafterbook.flight.Flight;
 import org.rafterbook.flight.FlightEvent;
 import org.rafterbook.flight.FlightEventKind;
+import org.rafterbook.power.Motor;
+import org.rafterbook.power.MotorLimits;
+import org.rafterbook.power.RubberBatch;
+import org.rafterbook.power.Wind;
+import org.rafterbook.power.WindEnd;
 import org.rafterbook.ui.Fx;
 import org.rafterbook.ui.FxTest;
 import org.rafterbook.ui.OnShow;
 import org.rafterbook.ui.action.Press;
+import org.rafterbook.units.DisplayUnits;
+import org.rafterbook.units.Quantity;
+import org.rafterbook.units.QuantityParser;
 import org.rafterbook.work.MarginText;
+import org.rafterbook.work.WindForm;
 
 @FxTest
 class HallViewTest {
@@ -177,9 +187,7 @@ class HallViewTest {
     @Test
     void tooManyTurnsLeftAreRefusedBesideTheField() {
         hall.desk.addModel("Teasel");
-        hall.desk
-                .winding()
-                .keep(null, new org.rafterbook.work.WindForm(null, 1000.0, 50.0, null, null, null, java.util.Map.of()));
+        hall.desk.winding().keep(null, new WindForm(null, 1000.0, 50.0, null, null, null, Map.of()));
         hall.model.load();
         Press start = new Press(1, hall.clock.instant());
         hall.model.preparing().start(start);
@@ -196,6 +204,18 @@ class HallViewTest {
         type("590");
         key(KeyCode.ENTER, "\r");
         assertThat(only().turnsLeft()).isEqualTo(590);
+        assertThat(hall.model.stateProperty().get()).isEqualTo(HallState.PREPARING);
+    }
+
+    @Test
+    void lettersTypedInTheListOfModelsAreNoKeysOfTheHall() {
+        hall.desk.addModel("Marram");
+        hall.desk.addModel("Teasel");
+        hall.model.load();
+        Fx.layOut(scene);
+        key(KeyCode.M, "m");
+        key(KeyCode.N, "n");
+        key(KeyCode.SPACE, " ");
         assertThat(hall.model.stateProperty().get()).isEqualTo(HallState.PREPARING);
     }
 
@@ -231,6 +251,35 @@ class HallViewTest {
 
         assertThat(only().cutShort()).isEqualTo(CutShort.YES);
         assertThat(shows("≥ 8:47")).isTrue();
+    }
+
+    @Test
+    void breakingTurnsRestOnTheBatchsOwnConstantWhereItHasOne() {
+        RubberBatch june = hall.book.motors().addBatch("June", null, 40.0, Map.of());
+        Motor own = hall.book.motors().addMotor("M1", june.id(), 0.34, 0.0016, Map.of());
+        Motor usual = hall.desk
+                .winding()
+                .addMotor(
+                        "M2",
+                        QuantityParser.typed(Quantity.LENGTH, DisplayUnits.METRIC)
+                                .read("340 mm")
+                                .orThrow(),
+                        QuantityParser.typed(Quantity.MASS, DisplayUnits.METRIC)
+                                .read("1.6 g")
+                                .orThrow());
+        for (Motor motor : List.of(own, usual)) {
+            Wind wind =
+                    hall.desk.winding().keep(null, new WindForm(motor.id(), 800.0, null, null, null, null, Map.of()));
+            hall.model.load();
+            hall.model.stateProperty().set(HallState.WINDING);
+            Fx.layOut(scene);
+            double constant = motor == own ? 40 : MotorLimits.PRIOR_TURNS_CONSTANT;
+            String turns = String.valueOf(Math.round(MotorLimits.breakingTurns(constant, 0.34, 0.0016)));
+            assertThat(OnShow.words(scene))
+                    .contains("expected to break at about " + turns + " turns")
+                    .contains(motor == own ? "by the turns constant of batch June" : "a published rule of thumb");
+            hall.desk.winding().end(wind.id(), WindEnd.LET_DOWN);
+        }
     }
 
     @Test

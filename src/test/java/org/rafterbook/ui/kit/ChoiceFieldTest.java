@@ -66,6 +66,18 @@ class ChoiceFieldTest {
     }
 
     @Test
+    void lettersGoToTheFirstChoiceThatBeginsWithThem() {
+        robot.type(KeyCode.T);
+        waitFor(() -> "Teasel".equals(shown()));
+        assertThat(chosen).isEmpty();
+        robot.type(KeyCode.M, KeyCode.A);
+        waitFor(() -> "Marram".equals(shown()));
+        robot.type(KeyCode.ENTER);
+        waitFor(() -> !field.box().isShowing());
+        assertThat(chosen).containsExactly("Marram");
+    }
+
+    @Test
     void escapeLeavesWhatWasChosenBefore() {
         robot.type(KeyCode.DOWN, KeyCode.ENTER);
         waitFor(() -> !field.box().isShowing());
