@@ -46,7 +46,12 @@ final class CorrectedFlights {
             Double value = axis.apply(flight);
             if (value != null) {
                 points.add(new ResponsePoint(
-                        flight.id(), value, flight.sessionId(), corrected(i, kept), !flight.isExact()));
+                        flight.id(),
+                        value,
+                        flight.sessionId(),
+                        corrected(i, kept),
+                        !flight.isExact(),
+                        flight.isExact() ? fit.trust(i) : 1));
             }
         }
         return points;

@@ -12,6 +12,8 @@ import java.util.Arrays;
  * @param columnMeans posterior mean of each column
  * @param groupMeans posterior mean of each group
  * @param responseMeans posterior mean of each response, the response itself where it is exact
+ * @param weightMeans posterior mean of what each response weighs among Student's errors, near 1 for most and near 0 for
+ *     one far off; 1 with normal errors
  */
 @SuppressWarnings("ArrayRecordComponent") // a part of a computation, never compared
 record Draws(
@@ -21,7 +23,8 @@ record Draws(
         double[] tau,
         double[] columnMeans,
         double[] groupMeans,
-        double[] responseMeans) {
+        double[] responseMeans,
+        double[] weightMeans) {
 
     /** Mean, spread and ends of one contrast. */
     Estimate estimate(int contrast) {

@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 public final class Effects {
 
     /** Changes whenever the same input would give another answer; part of the key under which answers are kept. */
-    public static final String EDITION = "1";
+    public static final String EDITION = "2";
 
     private final ReviewInput input;
     private final SameDay sameDay;
@@ -69,6 +69,8 @@ public final class Effects {
             changes.add(change(k, season));
         }
         SeasonFigures figures = season == null ? null : season.figures();
+        SeasonFit fit = season == null ? null : season.fit();
+        List<FarOff> farOff = fit == null ? List.of() : fit.farOff();
         SeasonSentences sentences = new SeasonSentences(input, counted, season == null ? null : season.design());
         ReviewAnswer answer = new ReviewAnswer(
                 input.model(),
@@ -79,8 +81,9 @@ public final class Effects {
                 input.flights().size() - counted.size(),
                 (int) counted.stream().map(ReviewFlight::sessionId).distinct().count(),
                 new Claims(season == null ? 0 : season.judged()),
-                sentences.of(figures, pairs.size()));
-        return new Judged(answer, season == null ? null : season.fit());
+                sentences.of(figures, pairs.size(), farOff),
+                farOff);
+        return new Judged(answer, fit);
     }
 
     private ChangeEffect change(int index, @Nullable JudgedSeason season) {

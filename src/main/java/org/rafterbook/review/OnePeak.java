@@ -72,7 +72,9 @@ final class OnePeak {
         System.arraycopy(extra, 0, at, GRID, extra.length);
 
         int n = points.size();
-        double meanY = points.stream().mapToDouble(ResponsePoint::logDuration).sum() / n;
+        double trusted = points.stream().mapToDouble(ResponsePoint::trust).sum();
+        double meanY =
+                points.stream().mapToDouble(p -> p.trust() * p.logDuration()).sum() / trusted;
         double[][] residual = new double[SHAPES.size()][cells.size()];
         double[][] shapeAt = new double[SHAPES.size()][at.length];
         for (int c = 0; c < SHAPES.size(); c++) {

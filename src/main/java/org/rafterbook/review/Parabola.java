@@ -10,7 +10,7 @@ import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 
 /**
- * The simple cross-check of the response curve: least squares of log duration on a parabola with one level a session,
+ * The simple cross-check of the response curve: weighted least squares of log duration on a parabola with one level a session,
  * solved through the QR decomposition, and its vertex with Fieller's interval (Fieller 1954, J. R. Stat. Soc. B 16).
  *
  * @param linear coefficient of {@code x - middle}, per unit
@@ -46,10 +46,11 @@ record Parabola(
         RealVector y = MatrixUtils.createRealVector(new double[exact.size()]);
         for (int i = 0; i < exact.size(); i++) {
             double u = exact.get(i).value() - middle;
-            x.setEntry(i, 0, u);
-            x.setEntry(i, 1, u * u);
-            x.setEntry(i, 2 + sessions.indexOf(exact.get(i).session()), 1);
-            y.setEntry(i, exact.get(i).logDuration());
+            double root = Math.sqrt(exact.get(i).weight());
+            x.setEntry(i, 0, root * u);
+            x.setEntry(i, 1, root * u * u);
+            x.setEntry(i, 2 + sessions.indexOf(exact.get(i).session()), root);
+            y.setEntry(i, root * exact.get(i).logDuration());
         }
         // Scaled columns make the threshold a matter of direction, not of units.
         double[] scale = new double[columns];

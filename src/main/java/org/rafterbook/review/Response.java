@@ -81,7 +81,7 @@ public record Response(
         String base = "From " + Figures.count(points.size(), "flight") + " at " + valuesFlown + " values on "
                 + Figures.count(days, "day");
         sentences.add(base + (atLeast() > 0 ? ", " + atLeast() + " of them counted as \"at least\"." : "."));
-        if (parabola != null) {
+        if (parabola != null && parabola.width() < flown.width()) {
             sentences.add("A plain parabola through the same flights has its top between " + show(parabola.low())
                     + " and " + show(parabola.high()) + unit() + " (90 %).");
         }

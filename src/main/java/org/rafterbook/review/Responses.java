@@ -36,10 +36,8 @@ public final class Responses {
                 points.stream().mapToDouble(ResponsePoint::value).max().orElseThrow());
         Span range = range(axis, flown);
         double[] candidates = candidates(axis, range, values);
-        List<ResponsePoint> scaled = points.stream()
-                .map(p -> new ResponsePoint(
-                        p.flightId(), scale(range, p.value()), p.session(), p.logDuration(), p.atLeast()))
-                .toList();
+        List<ResponsePoint> scaled =
+                points.stream().map(p -> p.at(scale(range, p.value()))).toList();
         OnePeakFit fit = OnePeak.fit(
                 scaled, Arrays.stream(candidates).map(v -> scale(range, v)).toArray());
 

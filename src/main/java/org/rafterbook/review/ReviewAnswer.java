@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param sessions sessions with flights that count
  * @param claims how many changes were judged
  * @param remarks what else is said of the season as a whole, and what is needed next
+ * @param farOff clean flights that lie so far off that they hardly count
  */
 public record ReviewAnswer(
         String model,
@@ -25,10 +26,12 @@ public record ReviewAnswer(
         int flightsLeftOut,
         int sessions,
         Claims claims,
-        List<String> remarks) {
+        List<String> remarks,
+        List<FarOff> farOff) {
 
     public ReviewAnswer {
         changes = List.copyOf(changes);
         remarks = List.copyOf(remarks);
+        farOff = List.copyOf(farOff);
     }
 }

@@ -102,6 +102,7 @@ final class Sampler {
         double[] columnMeans = new double[theta.length];
         double[] groupMeans = new double[group.length];
         double[] responseMeans = new double[response.length];
+        double[] weightMeans = new double[response.length];
         for (int draw = 0; draw < kept; draw++) {
             if (draw % REPORT_EVERY == 0) {
                 progress.report((double) (burnIn + draw) / (burnIn + kept));
@@ -116,8 +117,9 @@ final class Sampler {
             add(columnMeans, theta, kept);
             add(groupMeans, group, kept);
             add(responseMeans, response, kept);
+            add(weightMeans, weight, kept);
         }
-        return new Draws(values, sigma, between, tau, columnMeans, groupMeans, responseMeans);
+        return new Draws(values, sigma, between, tau, columnMeans, groupMeans, responseMeans, weightMeans);
     }
 
     private void step() {

@@ -1,14 +1,18 @@
 package org.rafterbook.review;
 
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.units.ClockTime;
 
 /** Says in words what a season's flights tell as a whole, and what is needed where they tell too little. */
 final class SeasonSentences {
 
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
     private static final double LARGEST_LEVEL_SCALE = 0.15;
     private static final double LARGEST_SCATTER = 0.12;
 
@@ -23,7 +27,7 @@ final class SeasonSentences {
         this.design = design;
     }
 
-    List<String> of(@Nullable SeasonFigures figures, int pairs) {
+    List<String> of(@Nullable SeasonFigures figures, int pairs, List<FarOff> farOff) {
         flights();
         if (pairs == 0 && counted.size() > 1) {
             sentences.add("All flights were made at the same settings, so there is no change to judge. "
@@ -36,6 +40,7 @@ final class SeasonSentences {
         covariates();
         mixedValues();
         marked();
+        farOff.forEach(this::farOff);
         return List.copyOf(sentences);
     }
 
@@ -84,12 +89,14 @@ final class SeasonSentences {
         }
         Estimate trend = figures.trend();
         if (trend != null && days >= 3) {
-            String moved = Math.round(trend.effectPercent()) == 0
-                    ? "held over the season whatever you did"
-                    : (trend.mean() > 0 ? "rose" : "fell") + " about " + Percent.plain(Math.abs(trend.effectPercent()))
-                            + " over the season whatever you did";
-            sentences.add("Your times " + moved + " (90 % interval "
-                    + Percent.band(trend.lowPercent(), trend.highPercent()) + ").");
+            String band = " (90 % interval " + Percent.band(trend.lowPercent(), trend.highPercent()) + ").";
+            sentences.add(
+                    trend.low() < 0 && trend.high() > 0
+                            ? "Whether your times rose or fell over the season whatever you did cannot be told: best guess "
+                                    + Percent.signed(trend.effectPercent()) + band
+                            : "Your times " + (trend.mean() > 0 ? "rose" : "fell") + " about "
+                                    + Percent.plain(Math.abs(trend.effectPercent()))
+                                    + " over the season whatever you did" + band);
         }
         if (figures.levelScale() > LARGEST_LEVEL_SCALE || figures.sigma() > LARGEST_SCATTER) {
             sentences.add("Times scatter far more than this model expects, so its numbers do not fit these flights. "
@@ -151,6 +158,17 @@ final class SeasonSentences {
                         + "): each is taken as a value of its own. Where they mean the same, put the value right.");
             }
         }
+    }
+
+    private void farOff(FarOff far) {
+        counted.stream()
+                .filter(f -> f.id().equals(far.flightId()))
+                .findFirst()
+                .ifPresent(flight -> sentences.add(
+                        "Flight " + flight.orderInSession() + " of " + DAY.format(flight.sessionDate()) + ", "
+                                + ClockTime.minutesSeconds(flight.durationS()) + ", lies far off: about "
+                                + ClockTime.minutesSeconds(far.expectedS())
+                                + " was to be expected. It hardly counts; look at it, the time may be mistyped."));
     }
 
     /** Flights flagged too late to be left out. */

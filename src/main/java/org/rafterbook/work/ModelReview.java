@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Model;
 import org.rafterbook.review.Answer;
 import org.rafterbook.review.Claims;
+import org.rafterbook.review.FarOff;
 import org.rafterbook.review.ReviewInput;
 import org.rafterbook.review.SeasonFigures;
 import org.rafterbook.review.SeasonPlans;
@@ -22,6 +23,7 @@ import org.rafterbook.review.SeasonPlans;
  * @param season scatter and trend; null where too little was flown, or before it is computed
  * @param claims how many changes were judged
  * @param remarks what else is said of the season as a whole, and what is needed next
+ * @param farOff clean flights whose times lie so far off that they hardly count; empty before it is computed
  * @param trials the model's trials, oldest first
  * @param plans curves, trials worth flying and what to go back to; null before they are computed
  * @param back versions to go back to, empty before they are computed
@@ -38,6 +40,7 @@ public record ModelReview(
         @Nullable SeasonFigures season,
         Claims claims,
         List<String> remarks,
+        List<FarOff> farOff,
         List<ReviewTrial> trials,
         @Nullable SeasonPlans plans,
         List<GoBack> back,
@@ -50,6 +53,7 @@ public record ModelReview(
         riggings = List.copyOf(riggings);
         changes = List.copyOf(changes);
         remarks = List.copyOf(remarks);
+        farOff = List.copyOf(farOff);
         trials = List.copyOf(trials);
         back = List.copyOf(back);
         columns = Map.copyOf(columns);
@@ -107,14 +111,18 @@ public record ModelReview(
                 && !(input.fullMotorsOnly() && point.flight().motor().isPartial());
     }
 
-    /** The model's usual time, s: the geometric mean of its clean flights on full motors; NaN where there is none. */
+    /** The model's usual time, s: the median of its clean flights on full motors; NaN where there is none. */
     public double usualTimeS() {
-        return Math.exp(points.stream()
+        double[] times = points.stream()
                 .filter(p ->
                         enters(p) && p.flight().isExact() && !p.flight().motor().isPartial())
-                .mapToDouble(p -> Math.log(p.flight().fullDurationS()))
-                .average()
-                .orElse(Double.NaN));
+                .mapToDouble(p -> p.flight().fullDurationS())
+                .sorted()
+                .toArray();
+        int half = times.length / 2;
+        return times.length == 0
+                ? Double.NaN
+                : times.length % 2 == 1 ? times[half] : (times[half - 1] + times[half]) / 2;
     }
 
     /** The flight of this id. */

@@ -68,6 +68,11 @@ public final class ReviewDesk {
         return logbook.onChange(listener);
     }
 
+    /** The logbook it reads, for forms that put right what is recorded. */
+    public Book book() {
+        return book;
+    }
+
     /** The model's trials, to be opened and ended. */
     public Trials trials() {
         return book.trials();
@@ -233,6 +238,7 @@ public final class ReviewDesk {
                 judged.season(),
                 judged.claims(),
                 judged.remarks(),
+                judged.farOff(),
                 trials(reading, input, judged),
                 plans,
                 plans == null ? List.of() : back(reading, plans),

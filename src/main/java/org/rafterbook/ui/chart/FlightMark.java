@@ -36,6 +36,12 @@ public record FlightMark<K>(
         return now == behind ? this : new FlightMark<>(key, x, y, mark, atLeast, partial, leftOut, now, says);
     }
 
+    /** The same, at the edge where it lies beyond these. */
+    public FlightMark<K> within(double low, double high) {
+        double held = Math.max(low, Math.min(high, y));
+        return held == y ? this : new FlightMark<>(key, x, held, mark, atLeast, partial, leftOut, behind, says);
+    }
+
     MarkStyle style() {
         return atLeast ? MarkStyle.AT_LEAST : MarkStyle.CLEAN;
     }

@@ -10,6 +10,8 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.ui.action.Action;
+import org.rafterbook.ui.kit.Buttons;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Words;
 import org.rafterbook.work.ReviewPoint;
@@ -25,9 +27,13 @@ final class NotesPanel extends VBox {
     private final TextField search = new TextField();
     private final ListView<ReviewPoint> list = new ListView<>();
     private final Label none = Words.hint("");
+    private final HBox picked;
     private boolean filling;
 
-    NotesPanel(ReviewModel model) {
+    /**
+     * @param different puts right that the picked flight flew otherwise than recorded
+     */
+    NotesPanel(ReviewModel model, Action different) {
         this.model = model;
         getStyleClass().addAll("notes", "gap-4");
         search.setPromptText("search all notes");
@@ -49,7 +55,10 @@ final class NotesPanel extends VBox {
             }
         });
         flight.setMinHeight(USE_PREF_SIZE);
-        getChildren().addAll(Lay.row(8, search, Lay.space(), caption), flight, Lay.grow(list));
+        flight.setMinWidth(0);
+        picked = Lay.row(8, Lay.grow(flight), Buttons.secondary(different));
+        picked.setMinHeight(USE_PREF_SIZE);
+        getChildren().addAll(Lay.row(8, search, Lay.space(), caption), picked, Lay.grow(list));
         model.part(this::find, model.flightProperty(), model.changeProperty(), model.searchProperty());
     }
 
@@ -81,16 +90,17 @@ final class NotesPanel extends VBox {
     private void fill(NotesFound notes) {
         caption.setText(notes.caption());
         none.setText(notes.none());
-        ReviewPoint picked = model.flightProperty().get();
-        flight.setText(picked == null ? "" : FlightWords.line(picked));
-        Lay.show(flight, picked != null);
+        ReviewPoint point = model.flightProperty().get();
+        flight.setText(point == null ? "" : FlightWords.line(point));
+        Lay.show(picked, point != null);
         filling = true;
         if (!list.getItems().equals(notes.flights())) {
             list.setItems(FXCollections.observableArrayList(notes.flights()));
         }
-        if (picked != null && notes.flights().contains(picked)) {
-            list.getSelectionModel().select(picked);
-            list.scrollTo(notes.flights().indexOf(picked));
+        int at = point == null ? -1 : notes.flights().indexOf(point);
+        if (at >= 0) {
+            list.getSelectionModel().select(at);
+            list.scrollTo(at);
         } else {
             list.getSelectionModel().clearSelection();
         }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -19,6 +20,7 @@ import javafx.beans.value.ObservableValue;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Model;
 import org.rafterbook.logbook.Subscription;
+import org.rafterbook.review.FarOff;
 import org.rafterbook.review.Level;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.action.Parts;
@@ -228,6 +230,20 @@ public final class ReviewModel {
     void pickFlight(@Nullable String flightId) {
         ModelReview now = answer;
         flight.set(now == null || flightId == null ? null : now.point(flightId).orElse(null));
+    }
+
+    /** Picks the next of the flights that lie far off. */
+    void pickFarOff() {
+        List<FarOff> far = answer == null ? List.of() : answer.farOff();
+        ReviewPoint picked = flight.get();
+        String now = picked == null ? "" : picked.flight().id();
+        int at = IntStream.range(0, far.size())
+                .filter(i -> far.get(i).flightId().equals(now))
+                .findFirst()
+                .orElse(-1);
+        if (!far.isEmpty()) {
+            pickFlight(far.get((at + 1) % far.size()).flightId());
+        }
     }
 
     /** True where the flight is one of those the picked change is about, or all are wanted. */

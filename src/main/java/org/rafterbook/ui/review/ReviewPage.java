@@ -1,6 +1,8 @@
 package org.rafterbook.ui.review;
 
+import java.util.List;
 import java.util.Set;
+import java.util.function.BiFunction;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -13,6 +15,7 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.action.Keys;
+import org.rafterbook.ui.correct.ThatTimeForm;
 import org.rafterbook.ui.kit.KeyCap;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Sheet;
@@ -20,6 +23,7 @@ import org.rafterbook.ui.kit.Words;
 import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.ModelReview;
+import org.rafterbook.work.ReviewPoint;
 import org.rafterbook.work.ReviewWords;
 
 /**
@@ -57,18 +61,27 @@ final class ReviewPage {
     private final HBox node;
     private final Label flights = Words.hint("");
     private final Label claims = Words.small("");
-    private final Set<String> decided = Set.of("T", "A", "X", "L");
+    private final Set<String> decided = Set.of("T", "A", "X", "L", "U", "D");
     private boolean narrow;
+    private final BiFunction<String, Runnable, ThatTimeForm> thatTime;
+    private final Action different;
+    private @Nullable ThatTimeForm form;
     private boolean low;
+    private boolean anyJudged;
     private Front front = Front.TABLE;
 
-    ReviewPage(ReviewModel model, Keys keys) {
+    /**
+     * @param thatTime opens the form that puts a flight right, and gets what brings the charts back
+     */
+    ReviewPage(ReviewModel model, Keys keys, BiFunction<String, Runnable, ThatTimeForm> thatTime) {
         this.model = model;
+        this.thatTime = thatTime;
         table = new ChangeTable(model);
-        notes = new NotesPanel(model);
+        different = keys.on("D", "It was different that time", this::openThatTime);
+        notes = new NotesPanel(model, different);
         trials = new TrialsPanel(model, keys, this::toTrials);
         tryNext = new TryNext(model, keys, this::toForm, this::toTrials);
-        times = new TimeAgainst(model);
+        times = new TimeAgainst(model, keys);
         touch = new ChanceToTouch(model, new QuantityFormat(DisplayUnits.METRIC));
         keys.on("W", "Trim changes", this::toTable).at(table.view());
         faces(keys);
@@ -102,6 +115,7 @@ final class ReviewPage {
         node.setFillHeight(true);
         model.part(() -> show(model.answer()));
         model.flightProperty().subscribe(point -> {
+            different.enabledProperty().set(point != null);
             if (point != null && !model.isTaking()) {
                 sayings.bring(notes);
             }
@@ -147,6 +161,27 @@ final class ReviewPage {
         part.setMinWidth(0);
         part.setPrefWidth(100);
         return Lay.grow(part);
+    }
+
+    private void openThatTime() {
+        ReviewPoint point = model.flightProperty().get();
+        if (point != null) {
+            ThatTimeForm opened = thatTime.apply(point.flight().id(), this::closeThatTime);
+            form = opened;
+            front = Front.CHARTS;
+            turn();
+            opened.opened();
+        }
+    }
+
+    /** True while a form stands in the place of the charts. */
+    boolean isInForm() {
+        return form != null;
+    }
+
+    private void closeThatTime() {
+        form = null;
+        toTable();
     }
 
     private void toTryNext() {
@@ -218,7 +253,8 @@ final class ReviewPage {
                     + (answer.atLeast() == 0 ? "" : ", " + answer.atLeast() + " of them \"at least\"")
                     + (answer.changes().isEmpty() ? "" : "; 90 % intervals"));
             claims.setText(answer.claims().line());
-            Lay.show(claims.getParent(), answer.claims().judged() > 0 && !low);
+            anyJudged = answer.claims().judged() > 0;
+            Lay.show(claims.getParent(), anyJudged && !low);
         }
     }
 
@@ -231,12 +267,15 @@ final class ReviewPage {
         column.getChildren().clear();
         row.getChildren().clear();
         charts.getChildren().setAll(half(times.node()), half(touch.node()));
-        right.getChildren().setAll(charts);
         turn();
         return low;
     }
 
     private void turn() {
+        Node beside = form == null ? (narrow ? row : column) : form.node();
+        if (!right.getChildren().equals(List.of(beside))) {
+            right.getChildren().setAll(beside);
+        }
         boolean charts = narrow && front == Front.CHARTS;
         Lay.show(left, !charts);
         Lay.show(right, !narrow || charts);
@@ -246,6 +285,6 @@ final class ReviewPage {
         below.pseudoClassStateChanged(LOW, low || sayingsInFront);
         plans.fold(low && !sayingsInFront);
         sayings.fold(low && !sayingsInFront);
-        show(model.answer());
+        Lay.show(claims.getParent(), anyJudged && !low);
     }
 }

@@ -19,6 +19,7 @@ import org.rafterbook.airframe.Model;
 import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.action.Errors;
 import org.rafterbook.ui.action.Keys;
+import org.rafterbook.ui.correct.ThatTimeForm;
 import org.rafterbook.ui.kit.Buttons;
 import org.rafterbook.ui.kit.FittingFrame;
 import org.rafterbook.ui.kit.Lay;
@@ -39,6 +40,7 @@ public final class ReviewView implements Place {
     private final Errors errors;
     private final ReviewModel model;
     private final Keys keys;
+    private final ReadOnlyObjectWrapper<Keys> keysNow;
     private final HistoryStrip strip;
     private final ReviewPage page;
     private final Node empty;
@@ -53,6 +55,7 @@ public final class ReviewView implements Place {
         errors = tools.errors();
         model = new ReviewModel(desk, tools.background(), progress);
         keys = tools.keys();
+        keysNow = new ReadOnlyObjectWrapper<>(keys);
         strip = new HistoryStrip(model);
         modelButton = Buttons.secondary(keys.on("M", "Model", this::chooseModel));
         Action full = keys.on("F", "Full motors only", model::turnFullMotorsOnly);
@@ -66,7 +69,7 @@ public final class ReviewView implements Place {
         model.stoppedProperty().subscribe(on -> Lay.show(computing, on));
         figures = FXCollections.observableArrayList(
                 progress, computing, Buttons.secondary(equal), Buttons.secondary(full), modelButton);
-        page = new ReviewPage(model, keys);
+        page = new ReviewPage(model, keys, (flight, leave) -> thatTime(tools, flight, leave));
         keys.on("H", "History", strip.node()::requestFocus).at(strip.node());
         keys.on("Enter", "Only the flights of the picked change", this::turnOnlyItsFlights);
         keys.on("Esc", "Back: end the search, show all flights", this::back);
@@ -81,6 +84,15 @@ public final class ReviewView implements Place {
         node.getStylesheets().add(ReviewView.class.getResource("review.css").toExternalForm());
         model.anyProperty().subscribe(on -> Lay.show(page.node(), on));
         model.part(() -> show(model.answer()), model.loadedProperty(), model.stoppedProperty());
+    }
+
+    private ThatTimeForm thatTime(Tools tools, String flightId, Runnable leave) {
+        ThatTimeForm form = ThatTimeForm.ofFlight(tools, model.desk().book(), flightId, () -> {
+            keysNow.set(keys);
+            leave.run();
+        });
+        keysNow.set(form.keys());
+        return form;
     }
 
     private Node empty(Tools tools) {
@@ -174,7 +186,7 @@ public final class ReviewView implements Place {
 
     @Override
     public ObservableValue<Keys> keys() {
-        return new ReadOnlyObjectWrapper<>(keys).getReadOnlyProperty();
+        return keysNow.getReadOnlyProperty();
     }
 
     @Override
@@ -195,7 +207,9 @@ public final class ReviewView implements Place {
     @Override
     public void shown() {
         model.attach();
-        page.toTable();
+        if (!page.isInForm()) {
+            page.toTable();
+        }
     }
 
     @Override

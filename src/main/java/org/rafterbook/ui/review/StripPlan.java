@@ -105,13 +105,9 @@ record StripPlan(
         List<FlightMark<String>> marks = new ArrayList<>();
         for (int i = 0; i < places.length; i++) {
             ReviewPoint point = flights.get(i);
-            double seconds = Math.max(times.low(), Math.min(times.high(), FlightMarks.seconds(point)));
-            marks.add(FlightMarks.at(
-                    places[i],
-                    seconds,
-                    point,
-                    true,
-                    words.getOrDefault(point.flight().id(), "")));
+            String says = words.getOrDefault(point.flight().id(), "");
+            marks.add(FlightMarks.at(places[i], FlightMarks.seconds(point), point, true, says)
+                    .within(times.low(), times.high()));
         }
         return new StripPlan(flights, places, days, turns, Math.max(place - 0.5, 1), times, marks, words);
     }

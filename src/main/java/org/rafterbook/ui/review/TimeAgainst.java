@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.StackPane;
 import org.jspecify.annotations.Nullable;
@@ -11,12 +12,15 @@ import org.rafterbook.review.Answer;
 import org.rafterbook.review.Response;
 import org.rafterbook.review.ResponsePoint;
 import org.rafterbook.review.Span;
+import org.rafterbook.ui.action.Action;
+import org.rafterbook.ui.action.Keys;
 import org.rafterbook.ui.chart.Axis;
 import org.rafterbook.ui.chart.Chart;
 import org.rafterbook.ui.chart.FlightMark;
 import org.rafterbook.ui.chart.Graduation;
 import org.rafterbook.ui.chart.Layer;
 import org.rafterbook.ui.chart.Layers;
+import org.rafterbook.ui.kit.Buttons;
 import org.rafterbook.ui.kit.ChoiceField;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Sheet;
@@ -37,9 +41,11 @@ final class TimeAgainst {
     private final Label best = Words.accent("");
     private final Label rest = Words.small("");
     private final Sheet sheet = new Sheet();
+    private final Action farOff;
+    private final Button look;
     private @Nullable ModelReview offered;
 
-    TimeAgainst(ReviewModel model) {
+    TimeAgainst(ReviewModel model, Keys keys) {
         this.model = model;
         axis.onChosen(model.axisProperty()::set);
         empty.setMinHeight(0);
@@ -50,7 +56,9 @@ final class TimeAgainst {
         best.getStyleClass().add("small-answer");
         StackPane drawn = new StackPane(chart, empty);
         drawn.setMinSize(0, 0);
-        Sheet.Section section = sheet.section(axis, Lay.grow(drawn), best, rest);
+        farOff = keys.on("U", "Look at a flight far off", model::pickFarOff);
+        look = Buttons.secondary(farOff);
+        Sheet.Section section = sheet.section(axis, Lay.grow(drawn), best, rest, look);
         section.getStyleClass().add("chart-section");
         Lay.grow(section);
         Lay.grow(sheet);
@@ -98,6 +106,11 @@ final class TimeAgainst {
             chart.says(marks.size() + " flights: time against " + now.name());
         }
         tell(told, response);
+        int far = answer.farOff().size();
+        farOff.enabledProperty().set(far > 0);
+        farOff.labelProperty()
+                .set(far < 2 ? "1 flight lies far off: look at it" : far + " flights lie far off: look at the next");
+        Lay.show(look, far > 0);
     }
 
     private static String nothing(ReviewAxis now) {
@@ -181,7 +194,10 @@ final class TimeAgainst {
         Map<String, String> names = new HashMap<>();
         answer.points().forEach(p -> names.put(p.flight().id(), p.version()));
         double edge = 0.3 * room;
-        return new Chart.Content<>(across, TimeAxis.of(seconds), below, marks, List.of(VersionNames.of(marks, names)))
+        Axis times = TimeAxis.of(seconds);
+        List<FlightMark<String>> placed =
+                marks.stream().map(m -> m.within(times.low(), times.high())).toList();
+        return new Chart.Content<>(across, times, below, placed, List.of(VersionNames.of(placed, names)))
                 .flown(low - edge, high + edge);
     }
 

@@ -1,5 +1,6 @@
 package org.rafterbook.ui.review;
 
+import java.util.Arrays;
 import java.util.List;
 import org.rafterbook.ui.chart.Axis;
 
@@ -8,6 +9,7 @@ final class TimeAxis {
 
     private static final double[] STEPS = {5, 10, 15, 30, 60, 120, 300, 600, 1200, 3600};
     private static final int MOST_STEPS = 4;
+    private static final double FAR = 4;
 
     private TimeAxis() {}
 
@@ -16,8 +18,12 @@ final class TimeAxis {
         if (seconds.isEmpty()) {
             return Axis.minutes(0, 600);
         }
-        double low = seconds.stream().mapToDouble(s -> s).min().orElseThrow();
-        double high = seconds.stream().mapToDouble(s -> s).max().orElseThrow();
+        double[] sorted = seconds.stream().mapToDouble(s -> s).sorted().toArray();
+        double middle = sorted[sorted.length / 2];
+        // one time far off all the others must not press these together; it is drawn at the edge
+        double low =
+                Arrays.stream(sorted).filter(s -> s > middle / FAR).findFirst().orElse(middle);
+        double high = Arrays.stream(sorted).filter(s -> s < middle * FAR).max().orElse(middle);
         double spread = Math.max(high - low, 0.05 * high);
         double step = STEPS[STEPS.length - 1];
         for (double candidate : STEPS) {

@@ -164,6 +164,29 @@ class ReviewViewTest {
     }
 
     @Test
+    void aPickedFlightIsPutRightBesideItsNotesAndEscGoesBack() {
+        ReviewScreens.evening(evenings);
+        Shell shell = ReviewScreens.shell(tools, evenings);
+        var stage = Fx.window(shell);
+        Scene scene = stage.getScene();
+        Fx.layOut(scene);
+        Fx.key(scene, KeyCode.D, "d");
+        assertThat(OnShow.words(scene)).doesNotContain("Move the flights");
+        Fx.key(scene, KeyCode.H, "h");
+        Fx.key(scene, KeyCode.LEFT, "");
+        assertThat(OnShow.words(scene)).contains("It was different that time");
+        Fx.key(scene, KeyCode.W, "w");
+        Fx.key(scene, KeyCode.D, "d");
+        Fx.layOut(scene);
+        assertThat(OnShow.words(scene)).contains("Which flights").contains("Move the flights");
+        Fx.key(scene, KeyCode.ESCAPE, "");
+        Fx.layOut(scene);
+        assertThat(OnShow.words(scene)).doesNotContain("Which flights").contains("stability margin");
+        assertThat(tools.errors().shownProperty().get()).isNull();
+        stage.close();
+    }
+
+    @Test
     void theStripPlacesEachFlightAndMarksThreeChanges() {
         ReviewScreens.evening(evenings);
         ReviewModel model = model();
