@@ -76,9 +76,7 @@ public final class Trim {
             margin = (neutral - conditions.balanceM()) / chord;
             lift = handsOff(neutral, margin);
         }
-        boolean glides = lift != null && lift <= MOST_LIFT;
-        SlowMode mode = slowMode(margin, glides ? lift : LIFT_FOR_THRUST, neutral);
-        if (!glides) {
+        if (lift == null || lift > MOST_LIFT) {
             return new TrimAnswer(
                     margin,
                     shift,
@@ -90,7 +88,7 @@ public final class Trim {
                     null,
                     null,
                     null,
-                    mode,
+                    slowMode(margin, LIFT_FOR_THRUST, neutral),
                     lift == null ? whyNoTrim(margin, neutral) : null,
                     lift == null ? null : beyondStall(lift));
         }
@@ -110,7 +108,7 @@ public final class Trim {
                 drag,
                 drag * speed,
                 circle(speed, neutral, margin),
-                mode,
+                slowMode(margin, lift, neutral),
                 null,
                 null);
     }
