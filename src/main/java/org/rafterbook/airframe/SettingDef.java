@@ -30,6 +30,11 @@ public record SettingDef(
         @Nullable String path,
         int ordinal) {
 
+    /** The same setting under another name. */
+    public SettingDef named(String other) {
+        return new SettingDef(id, modelId, other, quantity, unit, step, tolerance, low, high, keyLetter, path, ordinal);
+    }
+
     /** The same setting tied to a key of the airframe sheet. */
     public SettingDef tiedTo(String sheetPath) {
         return new SettingDef(

@@ -53,4 +53,21 @@ public record Surface(
     public List<Rib> leftRibs() {
         return ribsLeft == null ? ribs : ribsLeft;
     }
+
+    /** The same surface under another name. */
+    public Surface named(String other) {
+        return new Surface(
+                other,
+                role,
+                edgeAftM,
+                riseM,
+                incidenceRad,
+                camber,
+                ribs,
+                ribsLeft,
+                offsetLeftM,
+                tiltRad,
+                zeroLiftRad,
+                cmQuarter);
+    }
 }

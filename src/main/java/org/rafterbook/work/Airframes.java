@@ -48,7 +48,7 @@ public final class Airframes {
 
     /**
      * Adds a surface (null before), puts another in its place, or takes it away (null after). A sketch is changed itself;
-     * a model that has not flown is put right without a new version.
+     * a model that has not flown is put right without a new version. Another name is put right in every version.
      *
      * @return the version as it then is
      */
@@ -58,7 +58,22 @@ public final class Airframes {
                 throw UserError.badInput(problem.sentence());
             }
         }
-        return enter(versionId, new AirframeEdit.OfSurface(before, after), before == null, after == null, since);
+        return before != null && after != null && !before.name().equals(after.name())
+                ? renamed(versionId, before, after, since)
+                : enter(versionId, new AirframeEdit.OfSurface(before, after), before == null, after == null, since);
+    }
+
+    private Rigged renamed(String versionId, Surface before, Surface after, Since since) {
+        return logbook.enter(before.name() + " renamed to " + after.name(), w -> {
+            Model model = w.get(Model.class, w.get(Version.class, versionId).modelId());
+            new Renaming(w, model, before.name(), after.name()).make();
+            Version version = w.get(Version.class, versionId);
+            Surface named = before.named(after.name());
+            if (!named.equals(after)) {
+                return edit(w, version, new AirframeEdit.OfSurface(named, after), since);
+            }
+            return version.sketch() ? Riggings.rigged(w, model, null, version) : Riggings.now(w, model.id());
+        });
     }
 
     /** Adds a mass, puts another in its place, or takes it away; a shared part's mass changes in its other models too. */

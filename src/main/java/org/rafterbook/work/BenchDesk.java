@@ -21,6 +21,7 @@ import org.rafterbook.review.Share;
 import org.rafterbook.rules.ClassFinding;
 import org.rafterbook.rules.ClassSheet;
 import org.rafterbook.stability.Weights;
+import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.units.UserError;
 
 /** What the Bench shows and does: a model with its rig strip, and a trim looked at before it is set. */
@@ -134,7 +135,7 @@ public final class BenchDesk {
     }
 
     /** The model asked for, else the one prepared in the Hall, else the first, showing the version asked for, or the one of now; empty without any model. */
-    public Optional<Bench> load(@Nullable String modelId, @Nullable String versionId) {
+    public Optional<Bench> load(@Nullable String modelId, @Nullable String versionId, DisplayUnits units) {
         List<Model> models = riggings.models();
         if (models.isEmpty()) {
             return Optional.empty();
@@ -171,7 +172,7 @@ public final class BenchDesk {
                         .map(s -> new Sketch(s, TrimChange.between(s.settings(), now.values(), s.values())))
                         .toList(),
                 good == null ? null : look(good, in),
-                reading.facts(model, shown, lines.size()),
+                reading.facts(model, shown, lines.size(), units),
                 in));
     }
 

@@ -30,7 +30,7 @@ final class BenchReading {
     }
 
     /** What is known of the model beside its trim. */
-    BenchDesk.Facts facts(Model model, Rigged shown, int flights) {
+    BenchDesk.Facts facts(Model model, Rigged shown, int flights, DisplayUnits units) {
         return logbook.read(r -> {
             ClassSheet sheet = ClassSheets.of(r, model.id());
             Airframe geometry = shown.geometry();
@@ -40,7 +40,7 @@ final class BenchReading {
                     desk.builds().of(model.id()),
                     desk.parts().shared(model.id()),
                     sheet,
-                    desk.classes().check(shown.version().id(), DisplayUnits.METRIC),
+                    desk.classes().check(shown.version().id(), units),
                     Weights.of(
                             geometry == null ? List.of() : geometry.masses(),
                             ClassSheets.weighedKg(r, shown.version()),

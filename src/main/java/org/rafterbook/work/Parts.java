@@ -137,6 +137,12 @@ public final class Parts {
         }
     }
 
+    /** Whether a mass of a model flies in another one too. */
+    static boolean isShared(Reader reader, String modelId, String item) {
+        Part part = part(reader, modelId, item);
+        return part != null && reader.where(PartUse.class, "partId", part.id()).size() > 1;
+    }
+
     private static @Nullable MassItem massNow(Reader reader, String modelId, String item) {
         Airframe geometry = Riggings.now(reader, modelId).geometry();
         return geometry == null ? null : AirframeEdit.mass(geometry, item);

@@ -175,7 +175,7 @@ public final class Placements {
                 answer.motor());
     }
 
-    /** The settings that bring the version looked at to the answer; empty where settings alone cannot. */
+    /** The settings that bring the version looked at to the answer, as finely as they can be set; empty where they cannot. */
     public Map<String, Setting> asSettings(Airframe answer) {
         Airframe wanted = kept(answer);
         Airframe now = looked.airframe();
@@ -192,6 +192,19 @@ public final class Placements {
         Airframe reached = VersionBook.applied(looked.version().settings(), changed, now);
         boolean same = reached.surfaces().equals(wanted.surfaces())
                 && reached.masses().size() == wanted.masses().size();
-        return same ? changed : Map.of();
+        Map<String, Setting> rounded = new HashMap<>();
+        for (SettingDef setting : looked.version().settings()) {
+            Setting value = changed.get(setting.id());
+            if (same && value != null && value.number() != null) {
+                rounded.put(setting.id(), Setting.of(toAFifthOfItsStep(setting, value.number())));
+            }
+        }
+        return rounded;
+    }
+
+    /** As fine as keys and pointer turn a setting: an answer beyond that cannot be set. */
+    private static double toAFifthOfItsStep(SettingDef setting, double value) {
+        Double step = setting.step();
+        return step == null ? value : Math.rint(value / (step / 5)) * (step / 5);
     }
 }

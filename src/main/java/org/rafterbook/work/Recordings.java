@@ -102,15 +102,21 @@ public final class Recordings {
         });
     }
 
-    /** The flights of a version. */
+    /** The flights of a version; of the model's version flown last where that one has not flown. */
     public Recorded ofVersion(String versionId) {
         return logbook.read(r -> {
             Model model = r.get(Model.class, r.get(Version.class, versionId).modelId());
-            List<FlightLine> flights = r.flights().ofModel(model.id()).stream()
-                    .filter(l -> l.version() != null && l.version().id().equals(versionId))
-                    .toList();
-            return new Recorded(model, flights, strip(r, model));
+            List<FlightLine> all = r.flights().ofModel(model.id());
+            List<FlightLine> own = of(all, versionId);
+            Version last = all.isEmpty() ? null : all.get(all.size() - 1).version();
+            return new Recorded(model, own.isEmpty() && last != null ? of(all, last.id()) : own, strip(r, model));
         });
+    }
+
+    private static List<FlightLine> of(List<FlightLine> lines, String versionId) {
+        return lines.stream()
+                .filter(l -> l.version() != null && l.version().id().equals(versionId))
+                .toList();
     }
 
     private static List<Rigged> strip(Reader reader, Model model) {

@@ -217,7 +217,7 @@ class OpenWindowTest {
         start();
         key(KeyCode.DIGIT1, "1");
         key(KeyCode.ENTER, "\r");
-        assertThat(shows("Name of the model is needed.")).isTrue();
+        assertThat(shows("This is needed.")).isTrue();
     }
 
     @Test

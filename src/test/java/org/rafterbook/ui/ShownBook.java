@@ -1,8 +1,8 @@
 package org.rafterbook.ui;
 
 import java.nio.file.Path;
-import java.time.Clock;
 import javafx.scene.Parent;
+import org.rafterbook.OneEvening;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.work.Book;
@@ -17,7 +17,7 @@ public final class ShownBook implements AutoCloseable {
 
     /** Opens the logbook, or makes it, and composes the window on it. */
     public ShownBook(Tools tools, Path file) {
-        Shelf shelf = new Shelf(file, Clock.systemUTC());
+        Shelf shelf = new Shelf(file, OneEvening.CLOCK);
         opened = shelf.openOwn();
         window = new OpenWindow(shelf, tools, () -> FxBackground.onTheSpot(tools.errors()), title -> {}, opened, null);
     }

@@ -494,4 +494,35 @@ class BenchEntriesTest {
         assertThat(strip.get(2).values()).containsEntry(tail.id(), Setting.of(0.01));
         assertThat(book.undo().why()).contains("that time");
     }
+
+    @Test
+    void aMassAndWhereElseItFliesAreOneEntry() {
+        Rigged teasel = teasel();
+        Rigged marram = book.sheets().take(new AirframeSheet("Marram", "", plane()));
+        MassItem stick = Objects.requireNonNull(teasel.geometry()).masses().get(1);
+        Parts parts = book.bench().parts();
+        parts.mass(
+                teasel.version().id(),
+                stick,
+                new MassItem("stick", 0.0013, 0.18, 0),
+                Airframes.Since.ALWAYS,
+                new Parts.Sharing(true, marram.model().id()));
+        assertThat(parts.shared(teasel.model().id())).containsEntry("stick", List.of("Marram"));
+        assertThat(book.undo().why()).isEqualTo("mass of stick");
+        assertThat(parts.shared(teasel.model().id())).isEmpty();
+        Airframe now =
+                Objects.requireNonNull(book.riggings().now(teasel.model().id()).geometry());
+        assertThat(now.masses().get(1).aftM()).isEqualTo(stick.aftM());
+    }
+
+    @Test
+    void aSurfaceCannotTakeTheNameOfAnother() {
+        Rigged first = teasel();
+        Surface wing = wing(first);
+        assertThatThrownBy(() -> book.bench()
+                        .airframes()
+                        .surface(first.version().id(), wing, wing.named("stick"), Airframes.Since.ALWAYS))
+                .isInstanceOf(UserError.class)
+                .hasMessageContaining("something named \"stick\" already");
+    }
 }

@@ -67,7 +67,11 @@ class CorrectionsTest {
     }
 
     private Double ownFormula() {
-        return book.bench().load(model, null).orElseThrow().facts().ownFormulaM();
+        return book.bench()
+                .load(model, null, DisplayUnits.METRIC)
+                .orElseThrow()
+                .facts()
+                .ownFormulaM();
     }
 
     @Test

@@ -20,6 +20,8 @@ import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.SettingRow;
 import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.kit.Words;
+import org.rafterbook.units.DisplayUnits;
+import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.BenchDesk;
 import org.rafterbook.work.Rigged;
@@ -27,7 +29,7 @@ import org.rafterbook.work.Rigged;
 /** All that is known of a model beside its trim, a line each, and the way to the form in which it is entered. */
 final class AirframePage implements BenchPage {
 
-    private static final int MOST_SURFACES = 9;
+    private static final int MOST_DIGITS = 9;
 
     private final BenchContext context;
     private final BenchModel model;
@@ -142,10 +144,10 @@ final class AirframePage implements BenchPage {
         zero.show(
                 shown.version().zeroShiftM() == null
                         ? "–"
-                        : BenchWords.millimetres(shown.version().zeroShiftM()),
+                        : context.format().text(Quantity.LENGTH, shown.version().zeroShiftM()),
                 null);
-        formula.show(BenchWords.millimetres(facts.ownFormulaM()), null);
-        circle.show(BenchWords.number(bench.in().circleRadiusM(), 1) + " m", null);
+        formula.show(context.format().text(Quantity.LENGTH, facts.ownFormulaM()), null);
+        circle.show(context.format().text(Quantity.HEIGHT, bench.in().circleRadiusM()), null);
     }
 
     private void surfaces(@Nullable Airframe airframe) {
@@ -161,21 +163,24 @@ final class AirframePage implements BenchPage {
             return;
         }
         for (Surface surface : airframe.surfaces()) {
-            int number = surfaceKeys.size() + 1;
-            if (number <= MOST_SURFACES) {
-                Action edit =
-                        keys.on(String.valueOf(number), surface.name(), () -> open(new SurfaceForm(context, surface)));
-                surfaceKeys.add(edit);
-                Planform plan = Planform.of(surface);
-                surfaces.getChildren()
-                        .add(line(edit)
-                                .show(
-                                        QuantityFormat.rounded(plan.spanM() * 1000, 0) + " × "
-                                                + QuantityFormat.rounded(
-                                                        surface.ribs().get(0).chordM() * 1000, 0)
-                                                + " mm",
-                                        null));
-            }
+            int number = surfaces.getChildren().size() + 1;
+            Runnable what = () -> open(new SurfaceForm(context, surface));
+            Action edit = number <= MOST_DIGITS
+                    ? keys.on(String.valueOf(number), surface.name(), what)
+                    : keys.action(surface.name(), what);
+            surfaceKeys.add(edit);
+            Planform plan = Planform.of(surface);
+            QuantityFormat format = context.format();
+            int decimals = context.units() == DisplayUnits.METRIC ? 0 : 2;
+            surfaces.getChildren()
+                    .add(line(edit)
+                            .show(
+                                    format.number(Quantity.LENGTH, plan.spanM(), decimals) + " × "
+                                            + format.text(
+                                                    Quantity.LENGTH,
+                                                    surface.ribs().get(0).chordM(),
+                                                    decimals),
+                                    null));
         }
     }
 

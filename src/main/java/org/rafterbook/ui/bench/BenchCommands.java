@@ -84,7 +84,8 @@ final class BenchCommands {
     }
 
     StripPane strip(ZoneId zone) {
-        StripPane made = new StripPane(model, zone, choose, compareSketches, List.of(keep, compare, airframe));
+        StripPane made = new StripPane(
+                model, zone, choose, List.of(newModel, readSheet), compareSketches, List.of(keep, compare, airframe));
         strip = made;
         return made;
     }
@@ -134,7 +135,7 @@ final class BenchCommands {
 
     private void keep() {
         BenchDesk.Bench bench = model.bench().get();
-        if (bench == null) {
+        if (bench == null || settings.leaveWish()) {
             return;
         }
         boolean toHall = BenchModel.shown(bench).version().sketch();

@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 import org.rafterbook.ui.action.Keys;
 import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.units.DisplayUnits;
+import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.Book;
 
 /**
@@ -16,6 +17,11 @@ record BenchContext(Tools tools, BenchModel model, DisplayUnits units, Consumer<
 
     Keys keys() {
         return tools.keys();
+    }
+
+    /** Figures in the flyer's units. */
+    QuantityFormat format() {
+        return new QuantityFormat(units);
     }
 
     Book book() {

@@ -7,6 +7,7 @@ import javafx.collections.ObservableList;
 import javafx.scene.Node;
 import org.rafterbook.airframe.WingGeometry;
 import org.rafterbook.ui.kit.Figure;
+import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.BenchDesk;
 import org.rafterbook.work.Looked;
@@ -16,8 +17,14 @@ import org.rafterbook.work.Rigged;
 /** What stands in the head while the Bench is on show: which version, and three figures of it. */
 final class BenchHead {
 
+    private final QuantityFormat format;
+
     private final ReadOnlyStringWrapper subtitle = new ReadOnlyStringWrapper("");
     private final ObservableList<Node> figures = FXCollections.observableArrayList();
+
+    BenchHead(QuantityFormat format) {
+        this.format = format;
+    }
 
     ReadOnlyStringProperty subtitle() {
         return subtitle.getReadOnlyProperty();
@@ -42,10 +49,7 @@ final class BenchHead {
                 && WingGeometry.of(looked.airframe()).wings().size() > 1;
         figures.setAll(
                 new Figure("Ready to fly", BenchWords.grams(margin.massKg()) + " with motor").strong(),
-                new Figure(
-                                several ? "Area of all wings" : "Wing area",
-                                area == null ? "–" : QuantityFormat.rounded(area * 100, 2) + " dm²")
-                        .strong(),
+                new Figure(several ? "Area of all wings" : "Wing area", format.text(Quantity.AREA, area)).strong(),
                 new Figure(
                                 "Neutral point by",
                                 MarginAnswer.LATTICE + (band == null ? "" : ", ± " + BenchWords.percent(band)))

@@ -13,6 +13,7 @@ import org.rafterbook.airframe.Model;
 import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.ui.action.FxBackground;
+import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.work.BenchDesk;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.Job;
@@ -24,6 +25,7 @@ final class BenchModel {
 
     private final Book book;
     private final FxBackground background;
+    private final DisplayUnits units;
     private final FxBackground.Slot loading = new FxBackground.Slot();
     private final FxBackground.Slot comparing = new FxBackground.Slot();
     private final Live<Looked> live;
@@ -37,7 +39,8 @@ final class BenchModel {
     private @Nullable String versionId;
     private @Nullable String besideId;
 
-    BenchModel(Book book, FxBackground background) {
+    BenchModel(Book book, FxBackground background, DisplayUnits units) {
+        this.units = units;
         this.book = book;
         this.background = background;
         live = new Live<>(background, preview::set);
@@ -79,7 +82,7 @@ final class BenchModel {
         String wanted = modelId;
         String version = versionId;
         background
-                .call(progress -> book.bench().load(wanted, version))
+                .call(progress -> book.bench().load(wanted, version, units))
                 .in(loading)
                 .then(loaded -> {
                     bench.set(loaded.orElse(null));
@@ -119,6 +122,7 @@ final class BenchModel {
         besideId = version;
         BenchDesk.Bench now = bench.get();
         if (now == null || version == null) {
+            comparing.cancel();
             beside.set(null);
             return;
         }

@@ -12,6 +12,7 @@ import org.rafterbook.ui.action.Keys;
 import org.rafterbook.ui.shell.Place;
 import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.units.DisplayUnits;
+import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.BenchDesk;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.Looked;
@@ -27,7 +28,7 @@ public final class BenchPlace implements Place {
     private final StripPane strip;
     private final AirframePane drawing;
     private final BenchFrame frame;
-    private final BenchHead head = new BenchHead();
+    private final BenchHead head;
     private @Nullable Subscription listening;
 
     /**
@@ -36,7 +37,8 @@ public final class BenchPlace implements Place {
     public BenchPlace(Tools tools, Book book, DisplayUnits units) {
         this.book = book;
         this.background = tools.background();
-        model = new BenchModel(book, background);
+        head = new BenchHead(new QuantityFormat(units));
+        model = new BenchModel(book, background, units);
         drawing = new AirframePane(new PointerMoves(model));
         commands = new BenchCommands(new BenchContext(tools, model, units, this::open, this::back), drawing);
         strip = commands.strip(ZoneId.systemDefault());

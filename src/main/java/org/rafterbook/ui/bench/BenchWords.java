@@ -1,6 +1,7 @@
 package org.rafterbook.ui.bench;
 
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityFormat;
 
 /** Figures of the Bench in words. */
@@ -17,14 +18,10 @@ final class BenchWords {
         return fraction == null ? null : (Double) (fraction * 100);
     }
 
-    /** A length in millimetres with one decimal, without its unit. */
-    static String mm(@Nullable Double metres) {
-        return metres == null ? QuantityFormat.UNKNOWN : QuantityFormat.rounded(metres * 1000, 1);
-    }
-
-    /** A length with its unit. */
-    static String millimetres(@Nullable Double metres) {
-        return metres == null ? QuantityFormat.UNKNOWN : mm(metres) + " mm";
+    /** A difference of lengths with its sign, without its unit. */
+    static String signedLength(QuantityFormat format, @Nullable Double metres) {
+        String unit = " " + format.unitOf(Quantity.LENGTH);
+        return format.difference(Quantity.LENGTH, metres).replace(unit, "");
     }
 
     static String grams(@Nullable Double kg) {

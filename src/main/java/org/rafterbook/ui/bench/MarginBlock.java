@@ -10,6 +10,7 @@ import org.rafterbook.ui.chart.MarginBar;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.kit.Words;
+import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.BenchDesk;
 import org.rafterbook.work.Looked;
@@ -21,13 +22,16 @@ import org.rafterbook.work.MarginAnswer;
  */
 final class MarginBlock {
 
+    private final QuantityFormat format;
+
     private final Label figure = Words.readout("–", 1);
     private final Label verdict = Words.small("");
     private final Label own = Words.hint("");
     private final MarginBar bar = new MarginBar();
     private final Sheet.Section section;
 
-    MarginBlock() {
+    MarginBlock(QuantityFormat format) {
+        this.format = format;
         figure.setMinSize(Label.USE_PREF_SIZE, Label.USE_PREF_SIZE);
         figure.setAccessibleText("Stability margin");
         verdict.getStyleClass().add("verdict");
@@ -43,8 +47,13 @@ final class MarginBlock {
         return section;
     }
 
-    /** Shows the margin of what is looked at; {@code before} is null while nothing is turned. */
-    void show(BenchDesk.Bench bench, Looked now, @Nullable Looked before) {
+    /**
+     * Shows the margin of what is looked at.
+     *
+     * @param before the same version as it stands, null while nothing is turned
+     * @param beside the version compared with, whose margin is told too; null for none
+     */
+    void show(BenchDesk.Bench bench, Looked now, @Nullable Looked before, @Nullable Looked beside) {
         MarginAnswer margin = now.margin();
         Double is = margin.margin();
         figure.setText(is == null ? "–" : BenchWords.percent(is));
@@ -55,7 +64,7 @@ final class MarginBlock {
         MarginDifference apart = good == null || isGood ? null : margin.differenceFrom(good.margin());
         verdict.setText(verdict(now, is, good, isGood, apart));
         verdict.getStyleClass().setAll("label", apart == null && is != null ? "hint" : "verdict");
-        own.setText(ownWords(margin, before));
+        own.setText(ownWords(margin, beside));
         Double was = before == null ? null : before.margin().margin();
         bar.show(new MarginBar.Margin(
                 BenchWords.inPercent(is),
@@ -67,7 +76,7 @@ final class MarginBlock {
                 BenchWords.inPercent(bench.now().model().wishedHigh())));
     }
 
-    private static String verdict(
+    private String verdict(
             Looked now, @Nullable Double is, @Nullable Looked good, boolean isGood, @Nullable MarginDifference apart) {
         if (is == null) {
             String missing = now.margin().missing();
@@ -83,20 +92,20 @@ final class MarginBlock {
             return "Mark a version as well-behaved to compare with it.";
         }
         String points = QuantityFormat.rounded(Math.abs(apart.points() * 100), 1);
-        String mm = QuantityFormat.rounded(Math.abs(apart.distanceM() * 1000), 1);
-        return points + " points (" + mm + " mm) " + (apart.points() < 0 ? "less" : "more") + " than "
+        String far = format.text(Quantity.LENGTH, Math.abs(apart.distanceM()));
+        return points + " points (" + far + ") " + (apart.points() < 0 ? "less" : "more") + " than "
                 + good.version().name() + ", well-behaved, ± "
                 + QuantityFormat.rounded(apart.bandPoints() * 100, 1) + " points (± "
-                + QuantityFormat.rounded(apart.bandM() * 1000, 1) + " mm)";
+                + format.text(Quantity.LENGTH, apart.bandM()) + ")";
     }
 
-    private static String ownWords(MarginAnswer margin, @Nullable Looked before) {
+    private static String ownWords(MarginAnswer margin, @Nullable Looked beside) {
         Double band = margin.band();
         String own = band == null || margin.margin() == null
                 ? ""
                 : "± " + QuantityFormat.rounded(band * 100, 0) + " on its own";
-        Double was = before == null ? null : before.margin().margin();
-        String then = before == null || was == null ? "" : before.version().name() + ": " + BenchWords.percent(was);
+        Double was = beside == null ? null : beside.margin().margin();
+        String then = beside == null || was == null ? "" : beside.version().name() + ": " + BenchWords.percent(was);
         return own.isEmpty() || then.isEmpty() ? own + then : own + "; " + then;
     }
 }

@@ -51,7 +51,12 @@ final class MassesForm extends EntryForm {
         rise = new Amount("Above the stick", Quantity.LENGTH, units);
         table.text("part", 7, m -> m.name().isEmpty() ? "add a mass" : m.name()).grow();
         table.number("mass", "g", 4, m -> m == NEW ? "" : BenchWords.number(m.massKg() * 1000, 2));
-        table.number("at", "mm", 4.5, m -> m == NEW ? "" : BenchWords.mm(m.aftM()));
+        QuantityFormat format = context.format();
+        table.number(
+                "at",
+                format.unitOf(Quantity.LENGTH),
+                4.5,
+                m -> m == NEW ? "" : format.number(Quantity.LENGTH, m.aftM()));
         table.text("also in", 5, m -> String.join(", ", sharedNow.getOrDefault(m.name(), List.of())));
         table.asHighAsItsRows();
         table.selectedProperty().subscribe(row -> {

@@ -8,6 +8,7 @@ import org.rafterbook.airframe.Surface;
 import org.rafterbook.airframe.WingGeometry;
 import org.rafterbook.stability.SlowMode;
 import org.rafterbook.stability.TrimAnswer;
+import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.Looked;
 import org.rafterbook.work.Surroundings;
@@ -18,11 +19,13 @@ final class Means {
     /** One row: name with unit, and the figure. */
     record Row(String name, String value) {}
 
+    private final QuantityFormat format;
     private final Looked looked;
     private final Surroundings in;
     private final List<Row> rows = new ArrayList<>();
 
-    private Means(Looked looked, Surroundings in) {
+    private Means(Looked looked, Surroundings in, QuantityFormat format) {
+        this.format = format;
         this.looked = looked;
         this.in = in;
     }
@@ -32,8 +35,8 @@ final class Means {
      *
      * @param ownFormulaM neutral point by the flyer's own formula, null where none was typed
      */
-    static List<Row> of(Looked looked, Surroundings in, @Nullable Double ownFormulaM) {
-        Means means = new Means(looked, in);
+    static List<Row> of(Looked looked, Surroundings in, @Nullable Double ownFormulaM, QuantityFormat format) {
+        Means means = new Means(looked, in, format);
         means.follow();
         means.trim();
         means.neutralPoint(ownFormulaM);
@@ -62,8 +65,8 @@ final class Means {
         Double stagger = wings.staggerM();
         Double gap = wings.gapM();
         if (stagger != null && gap != null && wings.meanChordM() > 0) {
-            add("Stagger", BenchWords.millimetres(stagger));
-            add("Gap", BenchWords.millimetres(gap));
+            add("Stagger", format.text(Quantity.LENGTH, stagger));
+            add("Gap", format.text(Quantity.LENGTH, gap));
             add("Gap, chords", BenchWords.number(gap / wings.meanChordM(), 2));
         }
     }
@@ -71,7 +74,9 @@ final class Means {
     private void trim() {
         TrimAnswer trim = looked.trim();
         boolean glides = trim == null || trim.caution() == null;
-        add("Hands-off speed, m/s", glides ? BenchWords.number(trim == null ? null : trim.speed(), 2) : "no glide");
+        add(
+                "Hands-off speed, " + format.unitOf(Quantity.SPEED),
+                glides ? format.number(Quantity.SPEED, trim == null ? null : trim.speed()) : "no glide");
         add("Lift coefficient there", BenchWords.number(trim == null ? null : trim.liftCoefficient(), 2));
         if (trim == null) {
             return;
@@ -98,20 +103,22 @@ final class Means {
         TrimAnswer.Circle circle = trim.circle();
         if (circle != null) {
             add(
-                    "Tail, circle of " + BenchWords.number(in.circleRadiusM(), 1) + " m, °",
+                    "Tail, circle of " + format.text(Quantity.HEIGHT, in.circleRadiusM()) + ", °",
                     BenchWords.signed(Math.toDegrees(circle.tailAngleRad()), 2));
         }
     }
 
     private void neutralPoint(@Nullable Double ownFormulaM) {
         Double neutral = looked.margin().neutralPointM();
-        add("Neutral point", BenchWords.millimetres(neutral));
+        add("Neutral point", format.text(Quantity.LENGTH, neutral));
         Double closed = looked.margin().closedFormDifferenceM();
-        add("Closed form, less that, mm", closed == null ? "–" : BenchWords.signed(closed * 1000, 1));
+        add("Closed form, less that, " + format.unitOf(Quantity.LENGTH), BenchWords.signedLength(format, closed));
         if (ownFormulaM != null && neutral != null) {
-            add("Own formula, less that, mm", BenchWords.signed((ownFormulaM - neutral) * 1000, 1));
+            add(
+                    "Own formula, less that, " + format.unitOf(Quantity.LENGTH),
+                    BenchWords.signedLength(format, ownFormulaM - neutral));
         }
-        add("Balance point", BenchWords.millimetres(looked.margin().balanceM()));
+        add("Balance point", format.text(Quantity.LENGTH, looked.margin().balanceM()));
     }
 
     private void geometry() {
@@ -120,7 +127,7 @@ final class Means {
             return;
         }
         WingGeometry wings = WingGeometry.of(airframe);
-        add("Mean chord", BenchWords.millimetres(wings.meanChordM()));
+        add("Mean chord", format.text(Quantity.LENGTH, wings.meanChordM()));
         add(
                 wings.wings().size() > 1 ? "Longer span² / both areas" : "Aspect ratio, span²/area",
                 BenchWords.number(wings.aspectRatio(), 2));

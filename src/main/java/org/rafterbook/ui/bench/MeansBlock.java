@@ -16,6 +16,8 @@ import org.rafterbook.ui.kit.CautionBox;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.kit.Words;
+import org.rafterbook.units.Quantity;
+import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.Looked;
 import org.rafterbook.work.MarginAnswer;
 import org.rafterbook.work.Surroundings;
@@ -23,12 +25,15 @@ import org.rafterbook.work.Surroundings;
 /** What it means: the figures that follow, and beside them those of the version compared with. */
 final class MeansBlock {
 
+    private final QuantityFormat format;
+
     private final GridPane grid = new GridPane();
     private final VBox caution = Lay.column(0);
     private final Label remark = Words.hint("");
     private final Sheet.Section section = new Sheet.Section("What it means", "", caution, grid, remark);
 
-    MeansBlock() {
+    MeansBlock(QuantityFormat format) {
+        this.format = format;
         grid.getStyleClass().add("means");
         ColumnConstraints name = new ColumnConstraints();
         name.setHgrow(Priority.ALWAYS);
@@ -48,8 +53,8 @@ final class MeansBlock {
      * @param ownFormulaM neutral point by the flyer's own formula, null for none
      */
     void show(Looked now, @Nullable Looked beside, Surroundings in, @Nullable Double ownFormulaM) {
-        List<Means.Row> rows = Means.of(now, in, ownFormulaM);
-        List<Means.Row> others = beside == null ? List.of() : Means.of(beside, in, null);
+        List<Means.Row> rows = Means.of(now, in, ownFormulaM, format);
+        List<Means.Row> others = beside == null ? List.of() : Means.of(beside, in, null, format);
         String stall = now.trim() == null ? null : now.trim().caution();
         caution.getChildren().setAll(stall == null ? List.of() : List.of(new CautionBox("Beyond stall.", stall)));
         Lay.show(caution, stall != null);
@@ -70,7 +75,7 @@ final class MeansBlock {
                     .orElse("");
             if (beside != null) {
                 // the unit stands with the first of the two
-                Label quiet = Words.hint(other.replace(" mm", ""));
+                Label quiet = Words.hint(other.replace(" " + format.unitOf(Quantity.LENGTH), ""));
                 quiet.setMinWidth(Label.USE_PREF_SIZE);
                 grid.add(quiet, 2, i);
             }

@@ -50,10 +50,12 @@ final class PlacementPage implements BenchPage {
         place = new Amount("or ballast at", Quantity.LENGTH, context.units());
         ballast.field().refuseIf(v -> v.si() <= 0, v -> "Ballast above zero.");
         gaps.number("gap", "chords", 4, r -> BenchWords.number(r.gapInChords(), 2));
-        gaps.number("gap", "mm", 4, r -> QuantityFormat.rounded(r.gapM() * 1000, 0));
+        QuantityFormat format = context.format();
+        String unit = format.unitOf(Quantity.LENGTH);
+        gaps.number("gap", unit, 4, r -> format.number(Quantity.LENGTH, r.gapM()));
         gaps.number("slope kept", "%", 5, PlacementPage::kept).grow();
         gaps.number("drag", "now 100", 5, r -> QuantityFormat.rounded(r.inducedDrag() * 100, 0));
-        gaps.number("neutral", "mm", 5, r -> BenchWords.mm(r.neutralPointM()));
+        gaps.number("neutral", unit, 5, r -> format.number(Quantity.LENGTH, r.neutralPointM()));
         gaps.asHighAsItsRows();
         gapBlock = Lay.column(4, Words.caption("What the gap buys here"), gaps, Words.hint(GapStudy.CONVENTION));
         form.beside(wished.field(), ballast.field(), place.field()).add(progress, answers, gapBlock);
@@ -115,7 +117,8 @@ final class PlacementPage implements BenchPage {
                 .call(steps -> {
                     Placements placements = new Placements(looked, margin);
                     Airframe airframe = looked.airframe();
-                    List<PlacementWays.Way> ways = PlacementWays.of(placements, airframe, mass, at, minimum, steps);
+                    List<PlacementWays.Way> ways =
+                            PlacementWays.of(placements, airframe, mass, at, minimum, context.format(), steps);
                     return new Ways(placements, ways, airframe == null ? List.of() : GapStudy.of(airframe, GAPS));
                 })
                 .in(slot)

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Airframe;
 import org.rafterbook.airframe.WingGeometry;
 import org.rafterbook.stability.PlacementAnswer;
+import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.Placements;
 import org.rafterbook.work.Progress;
@@ -26,6 +27,7 @@ final class PlacementWays {
             @Nullable Double mass,
             @Nullable Double at,
             @Nullable Double minimum,
+            QuantityFormat format,
             Progress steps) {
         WingGeometry wings = airframe == null ? null : WingGeometry.of(airframe);
         boolean two = wings != null && wings.wings().size() == 2;
@@ -34,12 +36,12 @@ final class PlacementWays {
         ways.add(way(
                 two ? "Wings, slid together" : "Wing",
                 placements.wings(),
-                v -> "leading edge at " + BenchWords.millimetres(v) + range(placements.slider())));
+                v -> "leading edge at " + format.text(Quantity.LENGTH, v) + range(placements.slider(), format)));
         steps.step(1, 5, "ways");
         ways.add(way(
                 "Tailplane further back or nearer",
                 placements.tailArm(),
-                v -> "leading edge at " + BenchWords.millimetres(v)));
+                v -> "leading edge at " + format.text(Quantity.LENGTH, v)));
         steps.step(2, 5, "ways");
         ways.add(way(
                 "Tailplane larger or smaller",
@@ -51,33 +53,33 @@ final class PlacementWays {
             ways.add(way(
                     "Gap",
                     placements.gap(),
-                    v -> BenchWords.millimetres(v) + ", " + BenchWords.number(v / chord, 2) + " chords"));
+                    v -> format.text(Quantity.LENGTH, v) + ", " + BenchWords.number(v / chord, 2) + " chords"));
         }
         steps.step(4, 5, "ways");
         if (mass != null) {
             ways.add(way(
                     "Ballast of " + BenchWords.grams(mass),
                     placements.ballast(mass),
-                    v -> "at " + BenchWords.millimetres(v)));
+                    v -> "at " + format.text(Quantity.LENGTH, v)));
         }
         if (at != null) {
-            ways.add(way("Ballast at " + BenchWords.millimetres(at), placements.ballastAt(at), BenchWords::grams));
+            ways.add(
+                    way("Ballast at " + format.text(Quantity.LENGTH, at), placements.ballastAt(at), BenchWords::grams));
         }
         if (minimum != null) {
             ways.add(way(
                     "Ballast up to the class's minimum of " + BenchWords.grams(minimum),
                     placements.ballastToMinimum(minimum),
-                    v -> "at " + BenchWords.millimetres(v)));
+                    v -> "at " + format.text(Quantity.LENGTH, v)));
         }
         return ways;
     }
 
-    private static String range(Placements.@Nullable Range range) {
+    private static String range(Placements.@Nullable Range range, QuantityFormat format) {
         return range == null
                 ? ""
                 : ", " + (range.ofSlider() ? "inside the slider's " : "looked for in ")
-                        + QuantityFormat.rounded(range.fromM() * 1000, 0) + " to "
-                        + QuantityFormat.rounded(range.toM() * 1000, 0);
+                        + format.range(Quantity.LENGTH, range.fromM(), range.toM());
     }
 
     private static Way way(String name, PlacementAnswer answer, Function<Double, String> says) {

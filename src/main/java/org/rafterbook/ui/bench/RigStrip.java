@@ -27,6 +27,7 @@ import org.rafterbook.ui.draw.VersionMark;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.SettingWords;
 import org.rafterbook.ui.kit.Words;
+import org.rafterbook.units.Counted;
 import org.rafterbook.work.BenchDesk;
 import org.rafterbook.work.Rigged;
 
@@ -42,6 +43,7 @@ final class RigStrip {
     private final ScrollPane node = Lay.rolling(rows);
     private List<BenchDesk.Occasion> strip = List.of();
     private final List<Node> rowNodes = new ArrayList<>();
+    private int here = -1;
 
     RigStrip(ZoneId zone, Consumer<Rigged> picked) {
         this.zone = zone;
@@ -58,21 +60,41 @@ final class RigStrip {
     void show(List<BenchDesk.Occasion> newStrip, @Nullable Rigged shown) {
         if (!newStrip.equals(strip)) {
             strip = List.copyOf(newStrip);
+            here = -1;
             rowNodes.clear();
             String day = "";
             for (BenchDesk.Occasion occasion : strip) {
                 String own = day(occasion.rigged().rigging());
-                rowNodes.add(row(occasion, own.equals(day) ? "" : own));
+                rowNodes.add(row(rowNodes.size(), occasion, own.equals(day) ? "" : own));
                 day = own;
             }
             rows.getChildren().setAll(rowNodes);
         }
-        boolean marked = false;
-        for (int i = 0; i < strip.size(); i++) {
-            boolean here = !marked && shown != null && same(strip.get(i).rigged(), shown);
-            marked |= here;
-            rowNodes.get(i).pseudoClassStateChanged(HERE, here);
+        if (shown == null
+                || here < 0
+                || here >= strip.size()
+                || !same(strip.get(here).rigged(), shown)) {
+            here = newest(shown);
         }
+        for (int i = 0; i < strip.size(); i++) {
+            rowNodes.get(i).pseudoClassStateChanged(HERE, i == here);
+        }
+    }
+
+    /** The newest row of a version, -1 where there is none. */
+    private int newest(@Nullable Rigged version) {
+        for (int i = 0; i < strip.size(); i++) {
+            if (version != null && same(strip.get(i).rigged(), version)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** Marks a row and says which version was picked by it: one version may have several. */
+    private void pick(int row) {
+        here = row;
+        picked.accept(strip.get(row).rigged());
     }
 
     private static boolean same(Rigged a, Rigged b) {
@@ -84,7 +106,7 @@ final class RigStrip {
         return at == null ? "" : DAY.format(at.atZone(zone));
     }
 
-    private Node row(BenchDesk.Occasion occasion, String day) {
+    private Node row(int at, BenchDesk.Occasion occasion, String day) {
         Rigged rigged = occasion.rigged();
         VBox words = Lay.column(0, head(rigged, occasion.flights()));
         words.getChildren().add(change(occasion));
@@ -96,8 +118,8 @@ final class RigStrip {
         Region tick = Lay.styled(new Region(), "strip-tick");
         HBox row = new HBox(date, tick, Lay.grow(Lay.styled(words, "strip-words")));
         row.getStyleClass().add("strip-row");
-        row.setOnMouseClicked(event -> picked.accept(rigged));
-        row.setAccessibleText(rigged.name() + ", " + occasion.flights() + " flights");
+        row.setOnMouseClicked(event -> pick(at));
+        row.setAccessibleText(rigged.name() + ", " + Counted.of(occasion.flights(), "flight"));
         return row;
     }
 
@@ -115,7 +137,7 @@ final class RigStrip {
         Label name = Words.bold(rigged.name());
         name.setMinWidth(Region.USE_PREF_SIZE);
         HBox head = Lay.row(8, mark, name);
-        Label count = Words.small(flights == 1 ? "1 flight" : flights + " flights");
+        Label count = Words.small(Counted.of(flights, "flight"));
         count.setMinWidth(Region.USE_PREF_SIZE);
         head.getChildren().addAll(Lay.space(), count);
         return head;
@@ -147,20 +169,20 @@ final class RigStrip {
         return label;
     }
 
-    /** The version one row above (-1) or below (1) the one shown; null at the end. */
-    @Nullable
-    Rigged next(@Nullable Rigged shown, int step) {
-        int at = -1;
-        for (int i = 0; i < strip.size() && at < 0; i++) {
-            at = shown != null && same(strip.get(i).rigged(), shown) ? i : -1;
+    /** Goes to the oldest row. */
+    void pickLast() {
+        if (!strip.isEmpty()) {
+            pick(strip.size() - 1);
         }
-        int to = at + step;
-        while (to >= 0
-                && to < strip.size()
-                && shown != null
-                && same(strip.get(to).rigged(), shown)) {
-            to += step;
+    }
+
+    /** Goes to the row above (-1) or below (1) the one marked; false at the end. */
+    boolean step(int step) {
+        int to = here + step;
+        boolean there = here >= 0 && to >= 0 && to < strip.size();
+        if (there) {
+            pick(to);
         }
-        return to < 0 || to >= strip.size() ? null : strip.get(to).rigged();
+        return there;
     }
 }

@@ -21,9 +21,9 @@ final class SettingsPage implements BenchPage {
     private final BenchModel model;
     private final Keys keys;
     private final FoldingColumn column = new FoldingColumn();
-    private final MarginBlock margin = new MarginBlock();
+    private final MarginBlock margin;
     private final SettingsBlock settings;
-    private final MeansBlock means = new MeansBlock();
+    private final MeansBlock means;
     private final WhereBlock where;
     private final TextFlow frozen = new TextFlow();
     private final HBox frozenRow;
@@ -32,6 +32,8 @@ final class SettingsPage implements BenchPage {
 
     SettingsPage(BenchContext context, Keys keys, Action more) {
         this.model = context.model();
+        margin = new MarginBlock(context.format());
+        means = new MeansBlock(context.format());
         this.keys = keys;
         settings = new SettingsBlock(model, keys);
         Action ask = keys.on("Q", "Where must the wing sit?", this::ask);
@@ -76,6 +78,15 @@ final class SettingsPage implements BenchPage {
         rolling.setPrefHeight(settings.node().getHeight() + means.node().getHeight() * 0.55);
     }
 
+    /** Enter in the field of the wished margin answers it and keeps nothing; false where the cursor is elsewhere. */
+    boolean leaveWish() {
+        boolean typing = where.isTyping();
+        if (typing) {
+            column.requestFocus();
+        }
+        return typing;
+    }
+
     private void ask() {
         column.unfold(whereBlock);
         where.edit();
@@ -99,7 +110,7 @@ final class SettingsPage implements BenchPage {
         boolean turned = preview != null;
         Looked now = preview == null ? bench.shown() : preview;
         Looked beside = turned ? bench.shown() : model.beside().get();
-        margin.show(bench, now, turned ? bench.shown() : null);
+        margin.show(bench, now, turned ? bench.shown() : null, beside);
         settings.deal(bench);
         settings.show(bench);
         means.show(now, beside, bench.in(), turned ? null : bench.facts().ownFormulaM());

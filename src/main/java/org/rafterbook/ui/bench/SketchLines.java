@@ -5,6 +5,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.stability.SketchComparison;
 import org.rafterbook.stability.TrimAnswer;
+import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityFormat;
 
 /** What designs are compared by, line by line. */
@@ -13,30 +14,33 @@ final class SketchLines {
     /** One row of the table: what it is and how to tell it of a design. */
     record Line(String name, Function<SketchComparison.Row, String> value) {}
 
-    static final List<Line> ALL = List.of(
-            new Line("Wing must be moved, mm", r -> BenchWords.signed(mm(r.wingMovedM()), 1)),
-            new Line("The slider allows it", r -> r.wingMovedM() == null ? "–" : r.sliderAllows() ? "yes" : "no"),
-            new Line("Lift slope kept, %", SketchLines::kept),
-            new Line("Gap, chords", r -> BenchWords.number(r.gapInChords(), 2)),
-            new Line("All-up mass, g", r -> BenchWords.number(grams(r.massKg()), 2)),
-            new Line("Tailplane at, °", r -> BenchWords.number(degrees(r.tailIncidenceRad()), 2)),
-            new Line("Speed, m/s", r -> BenchWords.number(trim(r, TrimAnswer::speed), 2)),
-            new Line("Induced power, mW", r -> BenchWords.number(milli(trim(r, TrimAnswer::inducedPowerW)), 3)),
-            new Line("½° of tail, speed, %", SketchLines::touchy),
-            new Line("An upset halves in, s", SketchLines::halves));
-
     private SketchLines() {}
 
-    private static @Nullable Double mm(@Nullable Double m) {
-        return m == null ? null : (Double) (m * 1000);
+    /** The lines in the flyer's units. */
+    static List<Line> in(QuantityFormat format) {
+        return List.of(
+                new Line(
+                        "Wing must be moved, " + format.unitOf(Quantity.LENGTH),
+                        r -> BenchWords.signedLength(format, r.wingMovedM())),
+                new Line("The slider allows it", r -> r.wingMovedM() == null ? "–" : r.sliderAllows() ? "yes" : "no"),
+                new Line("Lift slope kept, %", SketchLines::kept),
+                new Line("Gap, chords", r -> BenchWords.number(r.gapInChords(), 2)),
+                new Line("All-up mass, g", r -> BenchWords.number(grams(r.massKg()), 2)),
+                new Line("Tailplane at, °", r -> BenchWords.number(degrees(r.tailIncidenceRad()), 2)),
+                new Line(
+                        "Speed, " + format.unitOf(Quantity.SPEED),
+                        r -> format.number(Quantity.SPEED, trim(r, TrimAnswer::speed))),
+                new Line("Induced power, mW", r -> BenchWords.number(milli(trim(r, TrimAnswer::inducedPowerW)), 3)),
+                new Line("½° of tail, speed, %", SketchLines::touchy),
+                new Line("An upset halves in, s", SketchLines::halves));
     }
 
     private static @Nullable Double grams(@Nullable Double kg) {
-        return mm(kg);
+        return kg == null ? null : (Double) (kg * 1000);
     }
 
     private static @Nullable Double milli(@Nullable Double w) {
-        return mm(w);
+        return w == null ? null : (Double) (w * 1000);
     }
 
     private static @Nullable Double degrees(@Nullable Double rad) {

@@ -159,11 +159,12 @@ final class SketchTable implements BenchPage {
                 reasons.getChildren().add(Words.prose(rows.get(c).name() + ": " + missing));
             }
         }
-        for (int l = 0; l < SketchLines.ALL.size() && !rows.isEmpty(); l++) {
-            Label name = Words.aside(SketchLines.ALL.get(l).name());
+        List<SketchLines.Line> lines = SketchLines.in(context.format());
+        for (int l = 0; l < lines.size() && !rows.isEmpty(); l++) {
+            Label name = Words.aside(lines.get(l).name());
             grid.add(name, 0, l + 1);
             for (int c = 0; c < rows.size(); c++) {
-                grid.add(Words.body(SketchLines.ALL.get(l).value().apply(rows.get(c))), c + 1, l + 1);
+                grid.add(Words.body(lines.get(l).value().apply(rows.get(c))), c + 1, l + 1);
             }
         }
     }

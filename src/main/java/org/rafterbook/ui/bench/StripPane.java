@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.rafterbook.airframe.Model;
 import org.rafterbook.ui.action.Action;
@@ -35,9 +36,16 @@ final class StripPane {
 
     /**
      * @param choose opens the list of models
+     * @param more ways to another model
      * @param actions the main action first
      */
-    StripPane(BenchModel model, ZoneId zone, Action choose, Action compareSketches, List<Action> actions) {
+    StripPane(
+            BenchModel model,
+            ZoneId zone,
+            Action choose,
+            List<Action> more,
+            Action compareSketches,
+            List<Action> actions) {
         this.model = model;
         strip = new RigStrip(zone, model::lookAt);
         models.onChosen(chosen -> {
@@ -58,7 +66,9 @@ final class StripPane {
             button.setMaxWidth(Double.MAX_VALUE);
             buttons.getChildren().add(button);
         }
-        sheet.section(models);
+        HBox ways = Lay.row(12);
+        more.forEach(action -> ways.getChildren().add(Buttons.link(action)));
+        sheet.section(models, ways);
         sheet.add(Lay.grow(new VBox(head, strip.node())));
         sheet.getChildren().add(sketchBlock);
         sheet.section(buttons, progress);
@@ -112,7 +122,7 @@ final class StripPane {
         return head;
     }
 
-    /** The version one row up (-1) or down (1): the strip first, then the sketches. */
+    /** The row above (-1) or below (1): the strip first, then the sketches. */
     void step(int step) {
         BenchDesk.Bench bench = model.bench().get();
         if (bench == null) {
@@ -125,16 +135,13 @@ final class StripPane {
         for (int i = 0; i < drawn.size(); i++) {
             at = same(drawn.get(i), shown) ? i : at;
         }
-        Rigged next = at < 0
-                ? strip.next(shown, step)
-                : at + step < drawn.size() && at + step >= 0 ? drawn.get(at + step) : null;
-        if (at < 0 && next == null && step > 0 && !drawn.isEmpty()) {
-            next = drawn.get(0);
-        } else if (at == 0 && step < 0 && !bench.strip().isEmpty()) {
-            next = bench.strip().get(bench.strip().size() - 1).rigged();
-        }
-        if (next != null) {
-            model.lookAt(next);
+        int to = at + step;
+        if (at < 0 && !strip.step(step) && step > 0 && !drawn.isEmpty()) {
+            model.lookAt(drawn.get(0));
+        } else if (at == 0 && step < 0) {
+            strip.pickLast();
+        } else if (at >= 0 && to < drawn.size()) {
+            model.lookAt(drawn.get(to));
         }
     }
 }

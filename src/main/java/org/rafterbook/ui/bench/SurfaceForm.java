@@ -67,8 +67,9 @@ final class SurfaceForm extends EntryForm {
             amount.field().valueProperty().subscribe((was, now) -> look());
         }
         role.onChosen(r -> look());
+        form.add(name);
         if (before == null) {
-            form.add(name, Lay.column(4, Words.small("It is a"), role));
+            form.add(Lay.column(4, Words.small("It is a"), role));
         }
         form.add(planform.node())
                 .beside(edge.field(), rise.field())
@@ -174,7 +175,7 @@ final class SurfaceForm extends EntryForm {
         }
         Airframe now = shown.geometry();
         List<Surface> surfaces = new ArrayList<>(now == null ? List.of() : now.surfaces());
-        surfaces.removeIf(s -> s.name().equals(typed.name()));
+        surfaces.removeIf(s -> s.name().equals(before == null ? typed.name() : before.name()));
         surfaces.add(typed);
         model.look(
                 now == null
@@ -209,7 +210,7 @@ final class SurfaceForm extends EntryForm {
         }
         Rigged shown = shown();
         Airframe now = shown == null ? null : shown.geometry();
-        if (before == null
+        if ((before == null || !before.name().equals(typed.name()))
                 && now != null
                 && now.surfaces().stream().anyMatch(s -> s.name().equals(typed.name()))) {
             name.refuse("There is a surface of that name already.");

@@ -13,6 +13,7 @@ import org.rafterbook.ui.kit.Table;
 import org.rafterbook.ui.kit.Words;
 import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.units.Quantity;
+import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.units.TypedValue;
 import org.rafterbook.work.BenchDesk;
 import org.rafterbook.work.Rigged;
@@ -48,8 +49,10 @@ final class WeighingForm extends EntryForm {
         before.text("day", 4, w -> DAY.format(w.at().atZone(ZoneId.systemDefault())));
         before.number("scale", "g", 4, w -> grams(w.massKg()));
         before.number("motor", "g", 4, w -> grams(w.motorKg()));
-        before.number("balance", "mm", 5, w -> BenchWords.mm(w.balanceM()));
-        before.number("±", "mm", 3, w -> BenchWords.mm(w.accuracyM()));
+        QuantityFormat format = context.format();
+        String unit = format.unitOf(Quantity.LENGTH);
+        before.number("balance", unit, 5, w -> format.number(Quantity.LENGTH, w.balanceM()));
+        before.number("±", unit, 3, w -> format.number(Quantity.LENGTH, w.accuracyM()));
         before.text("notes", 6, w -> w.notes() == null ? "" : w.notes()).grow();
         before.asHighAsItsRows();
         form.beside(mass, motor).beside(balance, accuracy).add(motorAft, notes);
@@ -76,7 +79,9 @@ final class WeighingForm extends EntryForm {
         Airframe geometry = shown.geometry();
         MotorPlace place = geometry == null ? null : geometry.motor();
         motorAft.quietly(
-                place == null ? "needed with a motor on board" : "empty: " + BenchWords.millimetres(place.aftM()));
+                place == null
+                        ? "needed with a motor on board"
+                        : "empty: " + context.format().text(Quantity.LENGTH, place.aftM()));
     }
 
     private void remove() {

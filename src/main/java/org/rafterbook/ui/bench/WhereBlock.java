@@ -32,6 +32,7 @@ final class WhereBlock {
     private static final Duration CALM = Duration.millis(300);
 
     private final BenchModel model;
+    private final QuantityFormat format;
     private final FxBackground.Slot slot = new FxBackground.Slot();
     private final Field<TypedValue> wished;
     private final Label lead = Words.aside("Leading edge at");
@@ -48,6 +49,7 @@ final class WhereBlock {
      */
     WhereBlock(BenchContext context, Action ask, Action more) {
         model = context.model();
+        format = context.format();
         wished = Field.quantity("", Quantity.FRACTION, context.units());
         wished.getStyleClass().add("in-row");
         wished.input().setAccessibleText("Wished margin, in %");
@@ -70,6 +72,11 @@ final class WhereBlock {
 
     void edit() {
         wished.edit();
+    }
+
+    /** Whether the wished margin is being typed. */
+    boolean isTyping() {
+        return wished.input().isFocused();
     }
 
     /** Computes for what is looked at, a moment after it last changed. */
@@ -112,22 +119,24 @@ final class WhereBlock {
                     if (place == null) {
                         say("–", String.valueOf(found.place().reason()));
                     } else {
-                        say(BenchWords.millimetres(place), way(place - found.stands()) + ", " + slider(found.range()));
+                        say(
+                                format.text(Quantity.LENGTH, place),
+                                way(place - found.stands()) + ", " + slider(found.range()));
                     }
                 });
     }
 
-    private static String way(double m) {
-        String mm = QuantityFormat.rounded(Math.abs(m) * 1000, 1);
-        return mm.equals("0.0") ? "as it stands" : mm + " mm " + (m > 0 ? "back" : "forward");
+    private String way(double m) {
+        String far = format.text(Quantity.LENGTH, Math.abs(m));
+        boolean none = far.equals(format.text(Quantity.LENGTH, 0.0));
+        return none ? "as it stands" : far + (m > 0 ? " back" : " forward");
     }
 
-    private static String slider(Placements.@Nullable Range range) {
+    private String slider(Placements.@Nullable Range range) {
         if (range == null) {
             return "";
         }
-        String ends = QuantityFormat.rounded(range.fromM() * 1000, 0) + " to "
-                + QuantityFormat.rounded(range.toM() * 1000, 0);
+        String ends = format.range(Quantity.LENGTH, range.fromM(), range.toM());
         return range.ofSlider()
                 ? "inside the slider's " + ends + "."
                 : "looked for from " + ends + "; the slider has no limits.";

@@ -11,6 +11,7 @@ import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.airframe.Model;
 import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.flight.Flight;
@@ -114,10 +115,10 @@ public final class ThatTimeForm {
         ticks.clear();
         flights.getChildren().clear();
         if (now.flights().isEmpty()) {
-            flights.getChildren().add(Words.prose("No flights yet."));
+            flights.getChildren().add(Words.prose("This model has not flown yet."));
         }
         for (FlightLine line : now.flights()) {
-            CheckBox tick = new CheckBox(words(line));
+            CheckBox tick = new CheckBox(name(now.model(), line) + words(line));
             tick.setSelected(line.flight().id().equals(ticked));
             tick.setMnemonicParsing(false);
             tick.setMaxWidth(Double.MAX_VALUE);
@@ -134,6 +135,10 @@ public final class ThatTimeForm {
         Collections.reverse(newest);
         riggings.offer(newest, null);
         form.focusFirst();
+    }
+
+    private static String name(Model model, FlightLine line) {
+        return line.version() == null ? "" : model.letter() + line.version().number() + ", ";
     }
 
     private static String words(FlightLine line) {

@@ -229,7 +229,7 @@ public final class Field<T> extends VBox {
     public boolean check() {
         sentence = readNow();
         if (required && text.getText().isBlank()) {
-            sentence = label + " is needed.";
+            sentence = "This is needed.";
         }
         tell();
         return sentence.isEmpty();

@@ -71,11 +71,12 @@ public final class FoldingColumn extends Pane {
         return this;
     }
 
-    /** Shows the part whole as long as there is any room for it. */
+    /** Shows the part whole as long as there is any room for it, and at once, so that it can take the cursor. */
     public void unfold(Node node) {
         wishes++;
         parts.stream().filter(part -> part.whole == node).forEach(part -> part.wished = wishes);
         requestLayout();
+        layout();
     }
 
     /** Whether the part is folded now. */

@@ -104,7 +104,6 @@ public final class StartPlace implements Place {
         VBox framed = new VBox(Lay.hairline(), choices);
         Action choose = own.on("C", "Name, units, theme, text size", () -> {
             parts.unfold(framed);
-            parts.layout();
             choices.edit();
         });
         parts.addGrowing(rolling).add(framed, 1, choose);

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import javafx.css.PseudoClass;
 import javafx.event.EventType;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
@@ -125,6 +126,19 @@ final class BenchDriver implements AutoCloseable {
 
     AirframeDrawing drawing() {
         return find(scene.getRoot(), AirframeDrawing.class).get(0);
+    }
+
+    /** Which row of the rig strip is marked, from the top; -1 where none is. */
+    int markedRow() {
+        List<Node> rows = find(scene.getRoot(), Node.class).stream()
+                .filter(n -> n.getStyleClass().contains("strip-row"))
+                .toList();
+        for (int i = 0; i < rows.size(); i++) {
+            if (rows.get(i).getPseudoClassStates().contains(PseudoClass.getPseudoClass("here"))) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     /** All that is to be read now. */

@@ -24,9 +24,11 @@ import org.rafterbook.exchange.AirframeSheet;
 import org.rafterbook.logbook.Mode;
 import org.rafterbook.rules.ClassSheet;
 import org.rafterbook.ui.FxTest;
+import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.Progress;
 import org.rafterbook.work.Rigged;
+import org.rafterbook.work.ScreenChoices;
 
 @FxTest
 class BenchPlaceTest {
@@ -395,5 +397,121 @@ class BenchPlaceTest {
         window.press(KeyCode.F1, KeyCode.F2, KeyCode.A, KeyCode.L);
         assertThat(window.sees("× Span 420 mm, at most 400 mm allowed")).isTrue();
         assertThat(window.sees("✓ Airframe 1.8 g")).isTrue();
+    }
+
+    @Test
+    void theFirstQPutsTheCursorIntoTheWishedMarginAndEnterThereKeepsNoTurnedWing() {
+        teasel();
+        fly();
+        window.press(KeyCode.F2, KeyCode.W, KeyCode.RIGHT, KeyCode.Q);
+        window.type("8");
+        window.press(KeyCode.ENTER);
+        assertThat(now().name()).isEqualTo("t1");
+        assertThat(window.sees("101 mm")).isTrue();
+        window.press(KeyCode.ENTER);
+        assertThat(now().name()).isEqualTo("t2");
+    }
+
+    @Test
+    void anAnswerThatIsTakenIsAsFineAsTheSettingCanBeTurned() {
+        teasel();
+        window.press(KeyCode.H);
+        window.type("Wished margin", "12");
+        window.press(KeyCode.ENTER);
+        window.click("Take it");
+        window.press(KeyCode.ENTER);
+        double edge = now().values().values().stream()
+                .mapToDouble(v -> Objects.requireNonNull(v.number()))
+                .max()
+                .orElseThrow();
+        assertThat(edge * 5000).isCloseTo(Math.rint(edge * 5000), within(1e-6));
+        assertThat(window.margin()).isCloseTo(12, within(0.2));
+    }
+
+    @Test
+    void theBenchFollowsTheChoiceOfUnits() {
+        window.close();
+        Path file = folder.resolve("inch.rafterbook");
+        try (Book book = Book.open(file, Mode.CREATE, OneEvening.CLOCK)) {
+            ScreenChoices.keep(book, ScreenChoices.Name.UNITS, DisplayUnits.INCH.name());
+        }
+        window = new BenchDriver(file);
+        teasel();
+        assertThat(window.sees("Neutral point")).isTrue();
+        // a setting keeps the unit it has itself
+        assertThat(window.texts()).filteredOn(text -> text.contains(" mm")).containsExactly("100 mm");
+        window.press(KeyCode.A);
+        assertThat(window.sees("16.54 × 4.33 in")).isTrue();
+        window.press(KeyCode.P);
+        assertThat(window.sees("5.91")).isTrue();
+    }
+
+    @Test
+    void aRowOfTheStripThatIsPickedStaysMarkedThoughAnotherHasTheSameVersion() {
+        teasel();
+        fly();
+        window.press(KeyCode.F2, KeyCode.W, KeyCode.RIGHT, KeyCode.ENTER);
+        fly();
+        window.press(KeyCode.F2, KeyCode.W, KeyCode.LEFT, KeyCode.ENTER);
+        fly();
+        window.press(KeyCode.F2);
+        assertThat(window.markedRow()).isZero();
+        window.press(KeyCode.DOWN, KeyCode.DOWN);
+        assertThat(window.markedRow()).isEqualTo(2);
+        window.press(KeyCode.UP);
+        assertThat(window.markedRow()).isEqualTo(1);
+    }
+
+    @Test
+    void comparingTellsTheMarginOfTheOtherVersion() {
+        teasel();
+        fly();
+        double first = window.margin();
+        window.press(KeyCode.F2, KeyCode.W, KeyCode.RIGHT, KeyCode.ENTER);
+        fly();
+        window.press(KeyCode.F2, KeyCode.C);
+        assertThat(window.sees("t1: " + first + " %")).isTrue();
+        window.press(KeyCode.C);
+        assertThat(window.sees("t1: " + first + " %")).isFalse();
+    }
+
+    @Test
+    void fromAVersionThatHasNotFlownTheFlightsOfTheOneBeforeCanBePutRight() {
+        teasel();
+        fly();
+        window.press(KeyCode.F2, KeyCode.W, KeyCode.RIGHT, KeyCode.ENTER, KeyCode.F);
+        assertThat(window.sees("t1, 20 Jan 2026, flight 1")).isTrue();
+    }
+
+    @Test
+    void aSurfaceIsRenamedInEveryVersionWithItsMassAndSettings() {
+        Rigged first = teasel();
+        fly();
+        window.press(KeyCode.F2, KeyCode.W, KeyCode.RIGHT, KeyCode.ENTER);
+        fly();
+        window.press(KeyCode.F2, KeyCode.A, KeyCode.DIGIT1);
+        window.type("Name", "main");
+        window.press(KeyCode.ENTER);
+        List<Rigged> strip = window.book.riggings().strip(now().model().id());
+        assertThat(strip).extracting(Rigged::name).containsExactly("t1", "t2");
+        assertThat(strip).allSatisfy(r -> {
+            Airframe airframe = Objects.requireNonNull(r.geometry());
+            assertThat(airframe.surfaces().get(0).name()).isEqualTo("main");
+            assertThat(airframe.masses().get(0).name()).isEqualTo("main");
+        });
+        assertThat(now().settings())
+                .extracting(d -> d.label() + " " + d.path())
+                .contains("Main position main.edge_aft_mm", "Main incidence main.incidence_deg");
+        assertThat(window.book.undo().why()).isEqualTo("wing renamed to main");
+        assertThat(now().settings()).isEqualTo(first.settings());
+    }
+
+    @Test
+    void aModelCanBeAddedWhereOneIsByAButtonInSight() {
+        teasel();
+        window.click("New model");
+        window.type("Marram");
+        window.press(KeyCode.ENTER);
+        assertThat(window.sees("Marram, version m1")).isTrue();
     }
 }

@@ -86,7 +86,7 @@ class FieldTest {
     @Test
     void aRequiredFieldIsRefusedByItsName() {
         assertThat(chord.required().check()).isFalse();
-        assertThat(chord.refusal()).isEqualTo("Chord is needed.");
+        assertThat(chord.refusal()).isEqualTo("This is needed.");
     }
 
     @Test
