@@ -2,6 +2,7 @@ package org.rafterbook.bench;
 
 import javafx.application.Platform;
 import javafx.collections.ListChangeListener;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
@@ -64,12 +65,18 @@ public final class FirstFrame {
             Scene scene = window.getScene();
             if (scene != null && scene.getProperties().putIfAbsent("seen", true) == null) {
                 Painted.when(scene, () -> true, at -> say("window"));
-                Painted.when(scene, () -> scene.getRoot().lookup(".evening-number") != null, at -> {
+                Painted.when(scene, () -> holdsFlights(scene.getRoot().lookup(".evening-list")), at -> {
                     say("session");
                     end();
                 });
             }
         }
+    }
+
+    private static boolean holdsFlights(Node list) {
+        return list != null
+                && list.getAccessibleText() != null
+                && list.getAccessibleText().startsWith("flight");
     }
 
     private static void say(String what) {

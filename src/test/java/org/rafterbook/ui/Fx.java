@@ -4,6 +4,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.FutureTask;
 import javafx.application.Platform;
 import javafx.geometry.Bounds;
+import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -167,6 +168,7 @@ public final class Fx {
 
     /** Clicks at a point of the node. */
     public static void click(Node node, double x, double y) {
+        Point2D at = node.localToScene(x, y); // an event without a source is placed in the scene
         for (var type : java.util.List.of(
                 MouseEvent.MOUSE_MOVED,
                 MouseEvent.MOUSE_PRESSED,
@@ -174,10 +176,10 @@ public final class Fx {
                 MouseEvent.MOUSE_CLICKED)) {
             node.fireEvent(new MouseEvent(
                     type,
-                    x,
-                    y,
-                    x,
-                    y,
+                    at.getX(),
+                    at.getY(),
+                    at.getX(),
+                    at.getY(),
                     MouseButton.PRIMARY,
                     1,
                     false,

@@ -4,19 +4,22 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Labeled;
 import javafx.scene.text.Text;
+import org.rafterbook.ui.draw.Drawing;
 
 /** What a scene shows in words. */
 public final class OnShow {
 
     private OnShow() {}
 
-    /** Every text in sight, one a line, with plain spaces. */
+    /** Every text in sight, what drawings say of themselves among them, one a line, with plain spaces. */
     public static String words(Scene scene) {
         StringBuilder all = new StringBuilder();
         for (Node node : scene.getRoot().lookupAll("*")) {
             String text = node instanceof Labeled label
                     ? label.getText()
-                    : node instanceof Text written ? written.getText() : null;
+                    : node instanceof Text written
+                            ? written.getText()
+                            : node instanceof Drawing drawn ? drawn.getAccessibleText() : null;
             if (text != null && isOnShow(node)) {
                 all.append(plain(text)).append('\n');
             }

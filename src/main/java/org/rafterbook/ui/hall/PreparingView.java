@@ -20,6 +20,7 @@ import org.rafterbook.ui.draw.VersionMark;
 import org.rafterbook.ui.kit.Buttons;
 import org.rafterbook.ui.kit.ChoiceField;
 import org.rafterbook.ui.kit.Field;
+import org.rafterbook.ui.kit.Fold;
 import org.rafterbook.ui.kit.FoldingColumn;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Sheet;
@@ -51,8 +52,8 @@ final class PreparingView implements HallSheet {
     private final ChoiceField<ModelChoice> models = new ChoiceField<>("Model", ModelChoice::name);
     private final Field<String> newModel = Field.words("A new model's name");
     private final ChoiceField<BackTo> versions = new ChoiceField<>("Back to", BackTo::words);
-    private final HBox modelFold = Lay.row(12, models, Lay.grow(newModel));
-    private final HBox versionFold = Lay.row(12, Lay.grow(versions));
+    private final Fold modelFold = new Fold(models, Lay.grow(newModel));
+    private final Fold versionFold = new Fold(Lay.grow(versions));
     private final FoldingColumn leftSide = new FoldingColumn();
     private final FoldingColumn rightSide = new FoldingColumn();
     private final Sheet sheet = new Sheet();
@@ -129,10 +130,8 @@ final class PreparingView implements HallSheet {
 
     private void choices() {
         model.onHighestEstimate(this::showHighestEstimate);
-        Lay.show(modelFold, false);
-        Lay.show(versionFold, false);
         models.onChosen(choice -> {
-            Lay.show(modelFold, false);
+            modelFold.show(false);
             model.choose(choice.id());
             HallForm.leave(sheet);
         });
@@ -143,14 +142,14 @@ final class PreparingView implements HallSheet {
                         typed,
                         () -> {
                             emptied.run();
-                            Lay.show(modelFold, false);
+                            modelFold.show(false);
                             HallForm.leave(sheet);
                         },
                         newModel::refuse);
             }
         });
         versions.onChosen(choice -> {
-            Lay.show(versionFold, false);
+            versionFold.show(false);
             model.backTo(choice.version().id(), choice.name());
             HallForm.leave(sheet);
         });
@@ -195,7 +194,7 @@ final class PreparingView implements HallSheet {
 
     private void toggleModels() {
         boolean open = !modelFold.isVisible();
-        Lay.show(modelFold, open);
+        modelFold.show(open);
         if (open) {
             if (models.box().getItems().size() > 1) {
                 models.open();
@@ -206,7 +205,7 @@ final class PreparingView implements HallSheet {
     }
 
     private void openVersions() {
-        Lay.show(versionFold, true);
+        versionFold.show(true);
         versions.open();
         versions.quietly("The highest estimate is being looked for.");
         model.findHighestEstimate();
@@ -256,9 +255,9 @@ final class PreparingView implements HallSheet {
                         .findFirst()
                         .orElse(null));
         if (data.models().isEmpty()) {
-            Lay.show(modelFold, true);
+            modelFold.show(true);
         } else if (firstModelAwaited) {
-            Lay.show(modelFold, false);
+            modelFold.show(false);
         }
         firstModelAwaited = data.models().isEmpty();
         Lay.show(models, !data.models().isEmpty());

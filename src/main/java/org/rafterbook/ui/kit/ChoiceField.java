@@ -32,7 +32,6 @@ public final class ChoiceField<T> extends VBox {
     private @Nullable T before;
     private boolean filling;
     private boolean decided;
-    private final FirstSight sight;
     private String searched = "";
 
     /** What was offered while the list was open. */
@@ -70,8 +69,7 @@ public final class ChoiceField<T> extends VBox {
             }
         });
         getStyleClass().addAll("field", "choice-field");
-        getChildren().addAll(top, message);
-        sight = new FirstSight(this, () -> getChildren().add(1, box));
+        getChildren().addAll(top, box, message);
         Lay.show(message, false);
     }
 
@@ -187,7 +185,6 @@ public final class ChoiceField<T> extends VBox {
 
     /** Opens the list. */
     public void open() {
-        sight.now();
         if (box.getSkin() == null && getScene() != null) {
             // one that was only just made has neither a list nor a place yet
             getScene().getRoot().applyCss();

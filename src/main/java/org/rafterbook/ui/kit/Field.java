@@ -54,7 +54,6 @@ public final class Field<T> extends VBox {
     private String sentence = "";
     private String lastKept = "";
     private boolean required;
-    private final FirstSight sight;
     private boolean refused;
 
     private Field(String label, FieldReader<T> reader, TextField text) {
@@ -66,8 +65,7 @@ public final class Field<T> extends VBox {
         top = Lay.row(8, name, Lay.space());
         unit.getStyleClass().add("unit");
         unit.setMinWidth(USE_PREF_SIZE);
-        box = new HBox(unit);
-        sight = new FirstSight(this, () -> box.getChildren().add(0, Lay.grow(text)));
+        box = new HBox(Lay.grow(text), unit);
         box.getStyleClass().add("field-box");
         message.getStyleClass().add("message");
         message.setWrapText(true);
@@ -192,7 +190,6 @@ public final class Field<T> extends VBox {
 
     /** Puts the cursor in, with all selected. */
     public void edit() {
-        sight.now();
         text.requestFocus();
         text.selectAll();
     }

@@ -6,9 +6,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
-import javafx.scene.Node;
 import javafx.scene.Scene;
-import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -223,12 +221,8 @@ class NothingLostTest {
         openLast();
         key(KeyCode.N, "n");
         type("steady");
-        Node first = scene.getRoot().lookupAll(".evening-cell").stream()
-                .filter(cell -> cell.lookupAll(".label").stream()
-                        .anyMatch(label -> ((Label) label).getText().equals("1")))
-                .findFirst()
-                .orElseThrow();
-        Fx.click(first);
+        EveningList list = (EveningList) scene.getRoot().lookup(".evening-list");
+        Fx.click(list, 40, list.middleOf(flights().get(0)));
         assertThat(flights().get(1).notes()).isEqualTo("steady");
         assertThat(flights().get(0).notes()).isNull();
         assertThat(field("Note").getText()).isEmpty();
