@@ -7,6 +7,9 @@ import org.rafterbook.airframe.Surface;
 /** One lattice with its factored influence matrix: circulation for any onset flow. */
 final class Lattice {
 
+    private static final int MOST_ROUNDS = 16;
+    private static final double NOTHING_LEFT = 1e-10;
+
     private final Panels panels;
     private final int surfaces;
     private final double[][] influence;
@@ -105,11 +108,50 @@ final class Lattice {
     }
 
     /**
-     * Circulation for an onset with the influence of one surface on another scaled.
+     * Circulation for an onset with the influence of one surface on another scaled. The factors of the lattice itself come
+     * close: the rest is taken out again and again until nothing is left, and only where that does not work, between wings
+     * a small gap apart, is the scaled matrix factored.
      *
      * @param factor by row surface and column surface
      */
     double[] solveScaled(double[] onset, double[][] factor) {
+        double[] circulation = lu.solve(onset);
+        double last = Double.POSITIVE_INFINITY;
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            double[] change = lu.solve(rest(onset, factor, circulation));
+            double largest = 0;
+            double most = 0;
+            for (int i = 0; i < change.length; i++) {
+                circulation[i] += change[i];
+                largest = Math.max(largest, Math.abs(change[i]));
+                most = Math.max(most, Math.abs(circulation[i]));
+            }
+            if (largest <= NOTHING_LEFT * most) {
+                return circulation;
+            }
+            if (!(largest < last / 2)) {
+                break;
+            }
+            last = largest;
+        }
+        return factored(factor).solve(onset);
+    }
+
+    private double[] rest(double[] onset, double[][] factor, double[] circulation) {
+        int lines = panels.lines().size();
+        return onset(i -> {
+            double[] factors = factor[panels.surface[i]];
+            double rest = onset[i];
+            for (int line = 0; line < lines; line++) {
+                double flow =
+                        DenseLu.dot(influence[i], circulation, panels.firstPanel(line), panels.firstPanel(line + 1));
+                rest -= factors[panels.lines().get(line).line().surface()] * flow;
+            }
+            return rest;
+        });
+    }
+
+    private DenseLu factored(double[][] factor) {
         double[][] scaled = copy(influence);
         for (int i = 0; i < scaled.length; i++) {
             double[] row = scaled[i];
@@ -118,7 +160,7 @@ final class Lattice {
                 row[j] *= factors[panels.surface[j]];
             }
         }
-        return new DenseLu(scaled).solve(onset);
+        return new DenseLu(scaled);
     }
 
     private static double[][] copy(double[][] matrix) {

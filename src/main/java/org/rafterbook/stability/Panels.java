@@ -170,6 +170,11 @@ final class Panels {
         return firstStrip[line];
     }
 
+    /** First panel of a piece; of the number of pieces, the number of panels. */
+    int firstPanel(int line) {
+        return firstPanel[line];
+    }
+
     /** Panel of a piece at a place along the chord and a strip within the piece. */
     int panel(int line, int along, int stripOfLine) {
         return firstPanel[line] + along * (firstStrip[line + 1] - firstStrip[line]) + stripOfLine;
