@@ -1,5 +1,7 @@
 package org.rafterbook.airframe;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -43,8 +45,8 @@ public record Setting(
         return number == 0
                 ? "n:0"
                 : "n:"
-                        + new java.math.BigDecimal(number)
-                                .round(new java.math.MathContext(9))
+                        + new BigDecimal(number)
+                                .round(new MathContext(9))
                                 .stripTrailingZeros()
                                 .toString();
     }

@@ -1,5 +1,7 @@
 package org.rafterbook.airframe;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -7,6 +9,8 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Digest of what makes a version: model, build, settings, and the geometry that no setting sets. */
@@ -47,11 +51,10 @@ public final class VersionDigest {
 
     /** Numbers to nine decimals: moving a surface there and back leaves arithmetic noise in the masses it carries. */
     private static String rounded(String text) {
-        java.util.regex.Matcher numbers =
-                java.util.regex.Pattern.compile("-?\\d+\\.\\d+(E-?\\d+)?").matcher(text);
+        Matcher numbers = Pattern.compile("-?\\d+\\.\\d+(E-?\\d+)?").matcher(text);
         return numbers.replaceAll(m -> {
-            String number = new java.math.BigDecimal(m.group())
-                    .setScale(9, java.math.RoundingMode.HALF_EVEN)
+            String number = new BigDecimal(m.group())
+                    .setScale(9, RoundingMode.HALF_EVEN)
                     .stripTrailingZeros()
                     .toPlainString();
             return number.equals("-0") ? "0" : number;

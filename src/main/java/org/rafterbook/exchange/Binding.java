@@ -1,6 +1,7 @@
 package org.rafterbook.exchange;
 
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.units.DecimalMark;
@@ -27,7 +28,7 @@ record Binding(
         Map<String, Bound> columns = new HashMap<>();
         for (int i = 0; i < table.headings().size(); i++) {
             String heading = table.headings().get(i);
-            columns.put(heading.toLowerCase(java.util.Locale.ROOT), new Bound(i, heading, null, Map.of()));
+            columns.put(heading.toLowerCase(Locale.ROOT), new Bound(i, heading, null, Map.of()));
         }
         return new Binding(table, columns, Map.of(), MarkOfTable.of(table, columns.values()), null, DateReader.iso());
     }

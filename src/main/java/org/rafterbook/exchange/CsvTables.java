@@ -4,6 +4,7 @@ import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -52,7 +53,7 @@ public final class CsvTables {
                     ? 1
                     : (int) records.get(records.size() - 1).getStartingLineNumber() + 1;
             throw problem(file, line, "a quotation mark is opened here or below and not closed as it should be.");
-        } catch (java.io.IOException e) {
+        } catch (IOException e) {
             throw UserError.couldNot(file + " could not be read: " + e.getMessage() + ".", e);
         }
         if (!records.isEmpty() && namesSeparator(records.get(0))) {

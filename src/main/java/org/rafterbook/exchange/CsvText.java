@@ -2,6 +2,7 @@ package org.rafterbook.exchange;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
@@ -16,7 +17,7 @@ final class CsvText {
         try (CsvWriter writer =
                 CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
             lines.forEach(writer::writeRecord);
-        } catch (java.io.IOException e) {
+        } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         return text.toString();

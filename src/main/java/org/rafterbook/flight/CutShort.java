@@ -1,5 +1,6 @@
 package org.rafterbook.flight;
 
+import java.util.Locale;
 import org.rafterbook.units.Worded;
 
 /** Whether the ending cost time, asked at landing before the time is compared with anything. */
@@ -10,6 +11,6 @@ public enum CutShort implements Worded {
 
     @Override
     public String word() {
-        return this == CANNOT_SAY ? "cannot say" : name().toLowerCase(java.util.Locale.ROOT);
+        return this == CANNOT_SAY ? "cannot say" : name().toLowerCase(Locale.ROOT);
     }
 }

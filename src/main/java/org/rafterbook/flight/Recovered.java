@@ -1,5 +1,6 @@
 package org.rafterbook.flight;
 
+import java.util.Locale;
 import org.rafterbook.units.Worded;
 
 /** Whether the model recovered from an upset. */
@@ -10,6 +11,6 @@ public enum Recovered implements Worded {
 
     @Override
     public String word() {
-        return this == NOT_TRIED ? "not tried" : name().toLowerCase(java.util.Locale.ROOT);
+        return this == NOT_TRIED ? "not tried" : name().toLowerCase(Locale.ROOT);
     }
 }

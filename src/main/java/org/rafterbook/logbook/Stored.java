@@ -3,6 +3,7 @@ package org.rafterbook.logbook;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Types;
 import org.jspecify.annotations.Nullable;
 
 /** Values as columns hold them: text, Long, Double or null. */
@@ -17,7 +18,7 @@ final class Stored {
 
     static void set(PreparedStatement statement, int index, @Nullable Object value) throws SQLException {
         if (value == null) {
-            statement.setNull(index, java.sql.Types.NULL);
+            statement.setNull(index, Types.NULL);
         } else if (value instanceof Double number) {
             statement.setDouble(index, number);
         } else if (value instanceof Long whole) {

@@ -3,6 +3,7 @@ package org.rafterbook.logbook;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.units.UserError;
 
@@ -64,6 +65,6 @@ final class Undo {
     private static boolean agree(Map<String, @Nullable Object> now, Map<String, @Nullable Object> logged) {
         return logged.entrySet().stream()
                 .filter(value -> now.containsKey(value.getKey()))
-                .allMatch(value -> java.util.Objects.equals(now.get(value.getKey()), value.getValue()));
+                .allMatch(value -> Objects.equals(now.get(value.getKey()), value.getValue()));
     }
 }

@@ -1,5 +1,6 @@
 package org.rafterbook.ui;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
@@ -218,7 +219,7 @@ final class OpenWindow implements Logbooks, FirstSteps {
                 }));
     }
 
-    private void mustBeAnother(Path file) throws java.io.IOException {
+    private void mustBeAnother(Path file) throws IOException {
         BookInWindow book = open;
         if (book != null
                 && Files.exists(file)

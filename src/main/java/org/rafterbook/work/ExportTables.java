@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Model;
 import org.rafterbook.airframe.SettingDef;
@@ -95,8 +96,7 @@ final class ExportTables {
         }
     }
 
-    private static <T> @Nullable String name(
-            Map<String, T> all, @Nullable String id, java.util.function.Function<T, String> name) {
+    private static <T> @Nullable String name(Map<String, T> all, @Nullable String id, Function<T, String> name) {
         T found = id == null ? null : all.get(id);
         return found == null ? null : name.apply(found);
     }

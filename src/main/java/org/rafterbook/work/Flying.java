@@ -23,6 +23,7 @@ import org.rafterbook.power.Motor;
 import org.rafterbook.power.Wind;
 import org.rafterbook.power.WindDraft;
 import org.rafterbook.power.WindEnd;
+import org.rafterbook.units.ClockTime;
 import org.rafterbook.units.TypedValue;
 import org.rafterbook.units.UserError;
 
@@ -132,7 +133,7 @@ public final class Flying {
      * @param unwritten the launch, where writing it down failed; it is made good here
      */
     public Flight land(String flightId, Watch.Stop stop, @Nullable Launch unwritten) {
-        return logbook.enter("landing after " + org.rafterbook.units.ClockTime.minutesSeconds(stop.durationS()), w -> {
+        return logbook.enter("landing after " + ClockTime.minutesSeconds(stop.durationS()), w -> {
             Flight flight = w.find(Flight.class, flightId);
             if (flight == null && unwritten != null) {
                 flight = w.insert(begun(w, unwritten));

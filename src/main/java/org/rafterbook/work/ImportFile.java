@@ -1,6 +1,7 @@
 package org.rafterbook.work;
 
 import java.nio.file.Path;
+import java.util.Locale;
 import org.rafterbook.exchange.TextFiles;
 
 /**
@@ -18,7 +19,7 @@ public record ImportFile(String name, String text) {
 
     /** Whether it is an airframe sheet and no table. */
     boolean isJson() {
-        return name.toLowerCase(java.util.Locale.ROOT).endsWith(".json")
+        return name.toLowerCase(Locale.ROOT).endsWith(".json")
                 || text.stripLeading().startsWith("{");
     }
 }

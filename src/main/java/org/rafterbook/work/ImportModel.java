@@ -2,6 +2,7 @@ package org.rafterbook.work;
 
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -251,7 +252,7 @@ final class ImportModel {
                 Version described = versions.entrySet().stream()
                         .filter(e -> describes(e.getKey(), geometry))
                         .map(Map.Entry::getValue)
-                        .min(java.util.Comparator.comparingInt(Version::number))
+                        .min(Comparator.comparingInt(Version::number))
                         .orElseGet(() -> book.findOrMake(
                                 w, model.build(), valuesOf(geometry), geometry, true, number(sheet.version())));
                 sheets.keepBalance(w, model, described, sheet.airframe());

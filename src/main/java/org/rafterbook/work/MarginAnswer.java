@@ -2,6 +2,7 @@ package org.rafterbook.work;
 
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.stability.ClosedForm;
 import org.rafterbook.stability.MarginDifference;
 import org.rafterbook.stability.StabilityAnswer;
 
@@ -40,7 +41,7 @@ public record MarginAnswer(
         @Nullable String missing) {
 
     /** What the closed form shown beside the answer is called. */
-    public static final String CLOSED_FORM = org.rafterbook.stability.ClosedForm.NAME;
+    public static final String CLOSED_FORM = ClosedForm.NAME;
 
     /** What computes the neutral point. */
     public static final String LATTICE = "vortex lattice";

@@ -5,6 +5,7 @@ import java.util.Map;
 import org.rafterbook.review.ChangeEffect;
 import org.rafterbook.review.HandlingSummary;
 import org.rafterbook.review.Level;
+import org.rafterbook.review.ReviewAnswer;
 import org.rafterbook.review.ReviewInput;
 import org.rafterbook.review.SettingInfo;
 
@@ -21,7 +22,7 @@ final class ReviewChanges {
         this.input = input;
     }
 
-    List<ReviewChange> of(org.rafterbook.review.ReviewAnswer answer) {
+    List<ReviewChange> of(ReviewAnswer answer) {
         return answer.changes().stream().map(this::change).toList();
     }
 

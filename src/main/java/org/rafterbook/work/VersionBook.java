@@ -2,6 +2,7 @@ package org.rafterbook.work;
 
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -49,7 +50,7 @@ final class VersionBook {
     /** The settings of a model in the order they are listed. */
     static List<SettingDef> definitions(Reader reader, String modelId) {
         return reader.where(SettingDef.class, "modelId", modelId).stream()
-                .sorted(java.util.Comparator.comparingInt(SettingDef::ordinal))
+                .sorted(Comparator.comparingInt(SettingDef::ordinal))
                 .toList();
     }
 

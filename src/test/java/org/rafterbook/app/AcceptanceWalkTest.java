@@ -8,6 +8,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -50,8 +52,8 @@ class AcceptanceWalkTest {
     /** An evening that does not pass midnight, whenever the test runs. */
     @BeforeAll
     static void noon() {
-        int hours = 12 - java.time.LocalTime.now(java.time.ZoneOffset.UTC).getHour();
-        TimeZone.setDefault(TimeZone.getTimeZone(java.time.ZoneOffset.ofHours(hours)));
+        int hours = 12 - LocalTime.now(ZoneOffset.UTC).getHour();
+        TimeZone.setDefault(TimeZone.getTimeZone(ZoneOffset.ofHours(hours)));
         System.setProperty("user.timezone", TimeZone.getDefault().getID());
     }
 

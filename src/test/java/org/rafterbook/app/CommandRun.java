@@ -9,8 +9,10 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** What one command answered. */
@@ -31,13 +33,13 @@ record CommandRun(int code, String out, String err) {
     static CommandRun asProcess(List<String> javaOptions, Object... words) throws IOException, InterruptedException {
         List<String> command = java(javaOptions, Rafterbook.class);
         command.addAll(List.of(texts(words)));
-        Path err = java.nio.file.Files.createTempFile("command", ".err");
+        Path err = Files.createTempFile("command", ".err");
         Process process =
                 new ProcessBuilder(command).redirectError(err.toFile()).start();
         String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         int code = process.waitFor();
-        String sentence = java.nio.file.Files.readString(err).strip();
-        java.nio.file.Files.delete(err);
+        String sentence = Files.readString(err).strip();
+        Files.delete(err);
         return new CommandRun(code, out, sentence);
     }
 
@@ -54,7 +56,7 @@ record CommandRun(int code, String out, String err) {
     }
 
     private static String[] texts(Object... words) {
-        return java.util.Arrays.stream(words).map(String::valueOf).toArray(String[]::new);
+        return Arrays.stream(words).map(String::valueOf).toArray(String[]::new);
     }
 
     /** The same, which must have done what it was asked. */

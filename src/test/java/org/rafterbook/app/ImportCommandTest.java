@@ -10,6 +10,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -87,7 +88,7 @@ class ImportCommandTest {
             "d.M.yyyy",
             "--json"
         };
-        String[] all = java.util.Arrays.copyOf(args, args.length + more.length);
+        String[] all = Arrays.copyOf(args, args.length + more.length);
         System.arraycopy(more, 0, all, args.length, more.length);
         return run(all);
     }

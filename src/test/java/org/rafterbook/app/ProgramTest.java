@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
@@ -17,7 +18,7 @@ class ProgramTest {
     Path home;
 
     private CommandRun run(List<String> options, Object... words) throws Exception {
-        List<String> all = new java.util.ArrayList<>(options);
+        List<String> all = new ArrayList<>(options);
         all.add("-Duser.home=" + home);
         return CommandRun.asProcess(all, words);
     }

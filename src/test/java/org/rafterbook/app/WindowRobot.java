@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Labeled;
@@ -254,7 +255,7 @@ public final class WindowRobot implements AutoCloseable {
         until(what, condition, () -> "");
     }
 
-    private static void until(String what, Condition condition, java.util.function.Supplier<?> otherwise) {
+    private static void until(String what, Condition condition, Supplier<?> otherwise) {
         try {
             WaitForAsyncUtils.waitFor(PATIENCE_S, TimeUnit.SECONDS, condition::holds);
         } catch (TimeoutException e) {

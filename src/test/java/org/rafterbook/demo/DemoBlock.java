@@ -1,6 +1,7 @@
 package org.rafterbook.demo;
 
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 
 /** Some flights of one model in a row, and what is set before them. */
@@ -23,7 +24,6 @@ record DemoBlock(DemoModel model, Map<String, String> settings, int flights, dou
                 fraction = 0.5;
             }
         }
-        return new DemoBlock(
-                DemoModel.valueOf(words[0].toUpperCase(java.util.Locale.ROOT)), settings, flights, fraction);
+        return new DemoBlock(DemoModel.valueOf(words[0].toUpperCase(Locale.ROOT)), settings, flights, fraction);
     }
 }

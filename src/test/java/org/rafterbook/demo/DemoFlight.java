@@ -2,6 +2,7 @@ package org.rafterbook.demo;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -77,7 +78,7 @@ final class DemoFlight {
     /** Its events as rows. */
     List<EventRow> events(String venue, int flightNo) {
         return happenings.stream()
-                .sorted(java.util.Comparator.comparingDouble(Happening::second))
+                .sorted(Comparator.comparingDouble(Happening::second))
                 .map(h -> new EventRow(
                         0,
                         model.title,

@@ -12,6 +12,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -285,7 +286,7 @@ final class DemoSeason {
     private Map<String, String> written() {
         Map<String, String> files = new LinkedHashMap<>();
         for (DemoModel model : DemoModel.values()) {
-            files.put(model.title.toLowerCase(java.util.Locale.ROOT) + ".json", AirframeSheets.write(model.sheet()));
+            files.put(model.title.toLowerCase(Locale.ROOT) + ".json", AirframeSheets.write(model.sheet()));
         }
         files.put(
                 "venues.csv",

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.rafterbook.airframe.Model;
+import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.airframe.Version;
 import org.rafterbook.flight.Flight;
 import org.rafterbook.flight.FlightDraft;
@@ -116,7 +117,7 @@ class ConstraintsTest {
                         null,
                         false,
                         Samples.EVENING)));
-        var setting = new org.rafterbook.airframe.SettingDef(
+        var setting = new SettingDef(
                 Logbook.newId(), model.id(), "wing incidence", "ANGLE", "deg", null, null, null, null, null, null, 1);
         logbook.enter("Trial", w -> {
             w.insert(setting);

@@ -5,6 +5,7 @@ import static org.rafterbook.logbook.Samples.list;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -224,7 +225,7 @@ class FlightQueriesTest {
                 .isEqualTo(aborted.id());
         assertThat(line(r -> r.flights().lastWithMotorMass(t1.id())).flight().id())
                 .isEqualTo(f4.id());
-        assertThat(list(logbook, r -> java.util.Arrays.asList(r.flights().lastWithMotorMass(m1.id()))))
+        assertThat(list(logbook, r -> Arrays.asList(r.flights().lastWithMotorMass(m1.id()))))
                 .containsExactly((FlightLine) null);
     }
 

@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -116,9 +118,9 @@ class MigrationsTest {
     @CsvSource({"dangling, 4", "broken, 3"})
     void aMigrationThatFailsLeavesTheLogbookAsItWas(String what, int edition) {
         Map<String, Long> before = rowsOf(file);
-        java.util.logging.Logger flyway = java.util.logging.Logger.getLogger("org.flywaydb");
-        java.util.logging.Level level = flyway.getLevel();
-        flyway.setLevel(java.util.logging.Level.OFF);
+        Logger flyway = Logger.getLogger("org.flywaydb");
+        Level level = flyway.getLevel();
+        flyway.setLevel(Level.OFF);
         assertThatThrownBy(() -> Logbook.open(file, Mode.EXISTING, later(what, edition)))
                 .isInstanceOf(UserError.class)
                 .hasMessage("The logbook " + file + " could not be brought up to date and is as it was; a copy of it is"

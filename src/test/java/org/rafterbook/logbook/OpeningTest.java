@@ -12,6 +12,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -315,7 +318,7 @@ class OpeningTest {
                 contents.put(
                         each.getFileName().toString(),
                         Files.isRegularFile(each)
-                                ? java.util.HexFormat.of().formatHex(digest(Files.readAllBytes(each)))
+                                ? HexFormat.of().formatHex(digest(Files.readAllBytes(each)))
                                 : "folder");
             }
         }
@@ -324,8 +327,8 @@ class OpeningTest {
 
     private static byte[] digest(byte[] bytes) {
         try {
-            return java.security.MessageDigest.getInstance("SHA-256").digest(bytes);
-        } catch (java.security.NoSuchAlgorithmException e) {
+            return MessageDigest.getInstance("SHA-256").digest(bytes);
+        } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException(e);
         }
     }

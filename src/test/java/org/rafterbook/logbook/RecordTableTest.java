@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,7 +40,7 @@ class RecordTableTest {
             List<String> tables = sql.list(
                     "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%'",
                     rows -> rows.getString(1));
-            List<String> expected = new java.util.ArrayList<>(Tables.names());
+            List<String> expected = new ArrayList<>(Tables.names());
             expected.addAll(List.of("preference", "computed", "change_log", "flyway_schema_history"));
             assertThat(tables).containsExactlyInAnyOrderElementsOf(expected);
             for (Class<? extends Record> type : Tables.TYPES) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -94,7 +95,7 @@ class UnwindingCurveTest {
         double six = 2 * Math.PI * (1e-3 * 900 + 1e-6 * 900 * 900 - 1e-9 / 3 * 900 * 900 * 900);
         double five = 2 * Math.PI * (1e-3 * 500 + 1e-6 * 500 * 500 - 1e-9 / 3 * 500 * 500 * 500);
         assertThat(MotorEnergy.fromReadings(turns, torque)).isCloseTo(six, within(1e-12));
-        assertThat(MotorEnergy.fromReadings(java.util.Arrays.copyOf(turns, 5), java.util.Arrays.copyOf(torque, 5)))
+        assertThat(MotorEnergy.fromReadings(Arrays.copyOf(turns, 5), Arrays.copyOf(torque, 5)))
                 .isCloseTo(five, within(1e-12));
     }
 

@@ -2,6 +2,7 @@ package org.rafterbook.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.rafterbook.airframe.Airframe;
@@ -62,8 +63,8 @@ class ClassCheckTest {
 
     @Test
     void partsThatAddUpToTheLimitKeepIt() {
-        Airframe tenParts = new Airframe(
-                List.of(), java.util.Collections.nCopies(10, new MassItem("rib", 0.00031, 0, 0)), null, null);
+        Airframe tenParts =
+                new Airframe(List.of(), Collections.nCopies(10, new MassItem("rib", 0.00031, 0, 0)), null, null);
         ClassFinding mass = ClassCheck.of(SALTMARSH, ClassMeasures.of(tenParts, null, null), METRIC)
                 .get(0);
         assertThat(mass.standing()).isEqualTo(ClassFinding.Standing.KEPT);

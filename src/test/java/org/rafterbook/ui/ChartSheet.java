@@ -10,6 +10,7 @@ import javafx.geometry.HPos;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.rafterbook.review.Word;
 import org.rafterbook.ui.chart.Axis;
@@ -251,7 +252,7 @@ final class ChartSheet {
         table.asHighAsItsRows();
         Sheet sheet = new Sheet();
         sheet.section("Which trim change raised the time?", "60 flights, 8 of them “at least”; 90 % intervals", table);
-        HBox.setHgrow(sheet, javafx.scene.layout.Priority.ALWAYS);
+        HBox.setHgrow(sheet, Priority.ALWAYS);
         sheet.setMinWidth(0);
         return sheet;
     }

@@ -1,6 +1,8 @@
 package org.rafterbook.ui;
 
+import java.util.List;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import javafx.application.Platform;
 import javafx.geometry.Bounds;
@@ -87,7 +89,7 @@ public final class Fx {
         }
         try {
             return task.get();
-        } catch (java.util.concurrent.ExecutionException e) {
+        } catch (ExecutionException e) {
             return sneak(e.getCause());
         } catch (InterruptedException e) {
             throw new IllegalStateException(e);
@@ -169,7 +171,7 @@ public final class Fx {
     /** Clicks at a point of the node. */
     public static void click(Node node, double x, double y) {
         Point2D at = node.localToScene(x, y); // an event without a source is placed in the scene
-        for (var type : java.util.List.of(
+        for (var type : List.of(
                 MouseEvent.MOUSE_MOVED,
                 MouseEvent.MOUSE_PRESSED,
                 MouseEvent.MOUSE_RELEASED,

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
@@ -120,7 +121,7 @@ final class KitScreens {
 
         @Override
         public ObservableValue<Keys> keys() {
-            return new javafx.beans.property.SimpleObjectProperty<>(keys);
+            return new SimpleObjectProperty<>(keys);
         }
 
         @Override

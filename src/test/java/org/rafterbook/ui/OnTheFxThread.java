@@ -1,5 +1,6 @@
 package org.rafterbook.ui;
 
+import java.lang.reflect.Constructor;
 import java.lang.reflect.Method;
 import org.junit.jupiter.api.extension.DynamicTestInvocationContext;
 import org.junit.jupiter.api.extension.ExtensionContext;
@@ -11,9 +12,7 @@ final class OnTheFxThread implements InvocationInterceptor {
 
     @Override
     public <T> T interceptTestClassConstructor(
-            Invocation<T> invocation,
-            ReflectiveInvocationContext<java.lang.reflect.Constructor<T>> context,
-            ExtensionContext extension) {
+            Invocation<T> invocation, ReflectiveInvocationContext<Constructor<T>> context, ExtensionContext extension) {
         return Fx.on(invocation::proceed);
     }
 

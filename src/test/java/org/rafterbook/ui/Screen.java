@@ -2,6 +2,7 @@ package org.rafterbook.ui;
 
 import java.util.function.Function;
 import javafx.scene.Parent;
+import javafx.scene.Scene;
 import org.rafterbook.ui.shell.Tools;
 
 /**
@@ -16,7 +17,7 @@ public record Screen(String name, Function<Tools, Parent> make, After after) {
     /** What happens before the picture is taken. */
     @FunctionalInterface
     public interface After {
-        void act(javafx.scene.Scene scene);
+        void act(Scene scene);
     }
 
     public Screen(String name, Function<Tools, Parent> make) {

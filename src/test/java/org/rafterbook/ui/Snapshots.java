@@ -14,6 +14,8 @@ import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
+import org.rafterbook.ui.bench.BenchScreens;
+import org.rafterbook.ui.hall.HallScreens;
 import org.rafterbook.ui.look.Look;
 import org.rafterbook.ui.look.TextSize;
 import org.rafterbook.ui.look.Theme;
@@ -38,8 +40,8 @@ public final class Snapshots {
         all.addAll(KitScreens.all());
         all.addAll(ReviewScreens.all());
         all.addAll(WindowScreens.all());
-        all.addAll(org.rafterbook.ui.hall.HallScreens.all());
-        all.addAll(org.rafterbook.ui.bench.BenchScreens.all());
+        all.addAll(HallScreens.all());
+        all.addAll(BenchScreens.all());
         return all;
     }
 

@@ -3,6 +3,7 @@ package org.rafterbook.units;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -53,7 +54,7 @@ class UnitTest {
     void everySymbolNamesItsOwnUnit(Unit unit) {
         if (!unit.symbol().isEmpty()) {
             assertThat(Unit.find(unit.symbol(), unit.dimension())).hasValue(unit);
-            assertThat(Unit.find(" " + unit.symbol().toUpperCase(java.util.Locale.ROOT) + " ", unit.dimension()))
+            assertThat(Unit.find(" " + unit.symbol().toUpperCase(Locale.ROOT) + " ", unit.dimension()))
                     .hasValue(unit);
         }
     }

@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
@@ -229,7 +230,7 @@ class RiggingsTest {
     void oneFlightMovesToTheNextRiggingThatTime() {
         Model model = book.riggings().addModel("Teasel");
         SettingDef pitch = book.riggings().addSetting(model.id(), "Pitch", "LENGTH", "mm", null, null, null);
-        List<Flight> flights = new java.util.ArrayList<>();
+        List<Flight> flights = new ArrayList<>();
         int ordinal = 0;
         for (double p : new double[] {0.6, 0.7}) {
             book.riggings().trim(model.id(), Map.of(pitch.id(), Setting.of(p)), "set", null);

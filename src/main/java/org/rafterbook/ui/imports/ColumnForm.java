@@ -1,10 +1,12 @@
 package org.rafterbook.ui.imports;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Consumer;
+import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -50,7 +52,7 @@ final class ColumnForm extends VBox {
         sheet.key(keys.on("S", "Which setting of the sheet", sheet::open)).onChosen(path -> say(setting(path)));
         unit.key(keys.on("U", "Unit of the column", unit::open)).onChosen(this::in);
         HBox row = Lay.row(12, grown(becoming), grown(name), grown(sheet), grown(unit));
-        row.setAlignment(javafx.geometry.Pos.TOP_LEFT);
+        row.setAlignment(Pos.TOP_LEFT);
         samples.setMinWidth(0);
         getChildren().addAll(Lay.baseline(12, heading, samples), row, meanings);
         show(null);
@@ -81,7 +83,7 @@ final class ColumnForm extends VBox {
         Lay.show(sheet, ofSheet);
         name.fill(own && setting != null ? setting : "");
         if (ofSheet && setting != null) {
-            List<String> paths = new java.util.ArrayList<>(taking.sheetSettings());
+            List<String> paths = new ArrayList<>(taking.sheetSettings());
             if (!paths.contains(setting)) {
                 paths.add(0, setting);
             }

@@ -2,6 +2,7 @@ package org.rafterbook.ui.imports;
 
 import java.nio.file.Path;
 import java.util.List;
+import javafx.beans.Observable;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
@@ -98,7 +99,7 @@ public final class ImportPlace implements Place {
                 "page");
         StackPane all = new StackPane(page, nothing, ended);
         frame.show(all);
-        taking.columns().addListener((javafx.beans.Observable changed) -> showColumns());
+        taking.columns().addListener((Observable changed) -> showColumns());
         taking.readingProperty().subscribe(this::showReading);
         taking.doneProperty().subscribe(this::showDone);
         taking.keepingProperty()

@@ -2,6 +2,7 @@ package org.rafterbook.ui.imports;
 
 import java.util.ArrayList;
 import java.util.List;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
@@ -56,7 +57,7 @@ final class WritingForm extends VBox {
         HBox first = Lay.row(12, marks, share(days), share(ratio));
         HBox second = Lay.row(12, share(model), share(venue));
         for (HBox row : List.of(first, second)) {
-            row.setAlignment(javafx.geometry.Pos.TOP_LEFT);
+            row.setAlignment(Pos.TOP_LEFT);
         }
         getChildren().addAll(first, second);
         taking.markProperty().subscribe(mark::choose);

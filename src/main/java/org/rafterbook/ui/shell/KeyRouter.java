@@ -16,6 +16,7 @@ import javafx.scene.control.TextInputControl;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.stage.Window;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.action.KeyNames;
@@ -52,13 +53,10 @@ final class KeyRouter {
         scene.addEventFilter(KeyEvent.KEY_PRESSED, event -> pressed(scene, event));
         scene.addEventFilter(KeyEvent.KEY_TYPED, event -> typed(scene, event));
         scene.addEventFilter(KeyEvent.KEY_RELEASED, this::released);
-        scene.windowProperty()
-                .flatMap(javafx.stage.Window::focusedProperty)
-                .orElse(false)
-                .subscribe(focused -> {
-                    down.clear();
-                    caps.hide();
-                });
+        scene.windowProperty().flatMap(Window::focusedProperty).orElse(false).subscribe(focused -> {
+            down.clear();
+            caps.hide();
+        });
     }
 
     private void pressed(Scene scene, KeyEvent event) {

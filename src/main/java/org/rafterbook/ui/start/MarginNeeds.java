@@ -1,5 +1,6 @@
 package org.rafterbook.ui.start;
 
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -41,7 +42,7 @@ final class MarginNeeds {
         Label words = Words.prose(text);
         words.setMinHeight(Region.USE_PREF_SIZE);
         HBox line = Lay.row(8, sign, Lay.grow(words));
-        line.setAlignment(javafx.geometry.Pos.TOP_LEFT);
+        line.setAlignment(Pos.TOP_LEFT);
         return line;
     }
 }

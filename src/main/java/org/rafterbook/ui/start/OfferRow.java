@@ -1,6 +1,7 @@
 package org.rafterbook.ui.start;
 
 import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
@@ -37,7 +38,7 @@ final class OfferRow extends HBox {
         name.setMinHeight(USE_PREF_SIZE);
         words = Lay.grow(Lay.column(0, name, prose));
         words.setMinWidth(0);
-        words.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+        words.setAlignment(Pos.CENTER_LEFT);
         button = Buttons.secondary(first);
         button.setContentDisplay(ContentDisplay.RIGHT);
         KeyCap cap = Lay.styled(new KeyCap(number.key()), "offer-cap");

@@ -10,6 +10,7 @@ import java.time.ZoneOffset;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.scene.Parent;
@@ -66,8 +67,7 @@ public final class BenchScreens {
         return new Screen(name, tools -> shell(tools, demo(), model, before), scene -> {
             BenchPlace bench = (BenchPlace) scene.getRoot().getProperties().get("bench");
             for (String key : keys) {
-                java.util.Objects.requireNonNull(bench.keys().getValue().find(key), key)
-                        .run();
+                Objects.requireNonNull(bench.keys().getValue().find(key), key).run();
                 Fx.layOut(scene);
             }
         });

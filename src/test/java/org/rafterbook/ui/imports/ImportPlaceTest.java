@@ -3,6 +3,7 @@ package org.rafterbook.ui.imports;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumMap;
@@ -15,6 +16,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TableView;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
@@ -88,7 +90,7 @@ class ImportPlaceTest {
         try {
             return Files.writeString(folder.resolve(name), text);
         } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
+            throw new UncheckedIOException(e);
         }
     }
 
@@ -343,7 +345,7 @@ class ImportPlaceTest {
         assertThat(problems()).isNotEmpty();
         scene().getRoot().lookupAll(".toggle-button").stream()
                 .filter(node -> "2,5".equals(((Labeled) node).getText()))
-                .forEach(node -> ((javafx.scene.control.ToggleButton) node).fire());
+                .forEach(node -> ((ToggleButton) node).fire());
         Fx.layOut(scene());
         assertThat(problems()).isEmpty();
     }

@@ -5,12 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import javafx.scene.Node;
 import javafx.scene.control.ListCell;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
+import javafx.stage.Window;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -41,10 +44,10 @@ class ChoiceFieldTest {
         Fx.run(stage::close);
     }
 
-    private static void waitFor(java.util.concurrent.Callable<Boolean> condition) {
+    private static void waitFor(Callable<Boolean> condition) {
         try {
             WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, condition);
-        } catch (java.util.concurrent.TimeoutException e) {
+        } catch (TimeoutException e) {
             throw new AssertionError(e);
         }
         WaitForAsyncUtils.waitForFxEvents(1);
@@ -102,7 +105,7 @@ class ChoiceFieldTest {
     @Test
     void aClickChooses() {
         Node third = Fx.on(() -> {
-            Set<Node> cells = javafx.stage.Window.getWindows().stream()
+            Set<Node> cells = Window.getWindows().stream()
                     .filter(w -> w != stage)
                     .findFirst()
                     .orElseThrow()
