@@ -15,6 +15,7 @@ final class Opening {
     private final Runnable shown;
     private @Nullable ProgressRule progress;
     private boolean busy;
+    private Runnable next = () -> {};
 
     /**
      * @param shown called when there is progress to be placed
@@ -30,9 +31,10 @@ final class Opening {
         return progress;
     }
 
-    /** Starts the job unless another is running. */
+    /** Starts the job; while another runs it waits for its end, and of several that wait the last one asked for is started. */
     void start(Job<OpenedBook> job, Consumer<OpenedBook> then, Consumer<Throwable> refused) {
         if (busy) {
+            next = () -> start(job, then, refused);
             return;
         }
         busy = true;
@@ -47,18 +49,20 @@ final class Opening {
                     return book;
                 })
                 .showing(rule)
-                .ifCancelled(() -> {
-                    busy = false;
-                    dropped(opened.get());
-                })
-                .otherwise(failure -> {
-                    busy = false;
-                    refused.accept(failure);
-                })
-                .then(book -> {
-                    busy = false;
-                    then.accept(book);
-                });
+                .ifCancelled(() -> ended(() -> dropped(opened.get())))
+                .otherwise(failure -> ended(() -> refused.accept(failure)))
+                .then(book -> ended(() -> then.accept(book)));
+    }
+
+    private void ended(Runnable what) {
+        busy = false;
+        Runnable waiting = next;
+        next = () -> {};
+        try {
+            what.run();
+        } finally {
+            waiting.run();
+        }
     }
 
     private void dropped(@Nullable OpenedBook unwanted) {

@@ -134,7 +134,12 @@ public final class Airframes {
         Airframe geometry = Geometry.of(version);
         Airframe base = geometry == null ? new Airframe(List.of(), List.of(), null, null) : geometry;
         if (!edit.carriedBy(base, tied(writer, model.id(), edit))) {
-            throw UserError.badInput("There is something named \"" + edit.item() + "\" already.");
+            boolean added =
+                    edit.was().surfaces().isEmpty() && edit.was().masses().isEmpty();
+            throw UserError.badInput(
+                    added
+                            ? "There is something named \"" + edit.item() + "\" already."
+                            : "\"" + edit.item() + "\" was changed meanwhile: leave the form and open it again.");
         }
         if (version.sketch()) {
             lay(writer, model, version, base, edit);

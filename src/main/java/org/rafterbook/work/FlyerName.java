@@ -1,12 +1,15 @@
 package org.rafterbook.work;
 
-/** Who sits at this computer, for what is noted with a name. */
+import org.rafterbook.logbook.Reader;
+
+/** Who flies, for what is noted with a name. */
 final class FlyerName {
 
     private FlyerName() {}
 
-    /** The name of the computer's user. */
-    static String now() {
-        return System.getProperty("user.name", "");
+    /** The flyer's name as given at the first start; without one that of the computer's user. */
+    static String of(Reader reader) {
+        String given = reader.preference(ScreenChoices.Name.FLYER.key());
+        return given == null || given.isBlank() ? System.getProperty("user.name", "") : given.strip();
     }
 }

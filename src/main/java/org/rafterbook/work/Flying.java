@@ -101,7 +101,7 @@ public final class Flying {
                 null,
                 null,
                 launch.leftOutWhy(),
-                flagged ? FlyerName.now() : null,
+                flagged ? FlyerName.of(writer) : null,
                 flagged ? clock.instant() : null,
                 flagged ? Boolean.TRUE : null,
                 null,

@@ -68,11 +68,6 @@ public final class ImportPlan {
         return List.copyOf(flights);
     }
 
-    /** How many flights the files hold. */
-    public int flightRows() {
-        return flights.stream().mapToInt(t -> t.rows().size()).sum();
-    }
-
     /** What undo will say. */
     String why() {
         return read.size() == 1

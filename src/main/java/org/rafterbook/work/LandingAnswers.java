@@ -65,7 +65,7 @@ public final class LandingAnswers {
         return logbook.enter(ABORTED_LAUNCH, w -> {
             Flight flight = w.get(Flight.class, flightId);
             forget(w, flightId);
-            return w.update(flagged(flight, ABORTED_LAUNCH)
+            return w.update(flagged(w, flight, ABORTED_LAUNCH)
                     .ending(Ending.ABORTED)
                     .cutShort(null)
                     .done());
@@ -162,7 +162,7 @@ public final class LandingAnswers {
         }
         return logbook.enter(
                 why == null ? "counts again" : "left out",
-                w -> w.update(flagged(w.get(Flight.class, flightId), why).done()));
+                w -> w.update(flagged(w, w.get(Flight.class, flightId), why).done()));
     }
 
     static FlightDraft unflagged(Flight flight) {
@@ -173,12 +173,12 @@ public final class LandingAnswers {
                 .leftOutBeforeTime(null);
     }
 
-    private FlightDraft flagged(Flight flight, @Nullable String why) {
+    private FlightDraft flagged(Reader reader, Flight flight, @Nullable String why) {
         return why == null
                 ? unflagged(flight)
                 : FlightDraft.of(flight)
                         .leftOutWhy(why.strip())
-                        .leftOutBy(FlyerName.now())
+                        .leftOutBy(FlyerName.of(reader))
                         .leftOutAt(clock.instant())
                         .leftOutBeforeTime(flight.durationS() == null);
     }

@@ -2,11 +2,11 @@ package org.rafterbook.work;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.review.Estimate;
 import org.rafterbook.review.Level;
 import org.rafterbook.review.SeasonFigures;
+import org.rafterbook.units.Counted;
 import org.rafterbook.units.QuantityFormat;
 
 /** What a review says, in sentences; the same on screens and on the command line. */
@@ -38,15 +38,9 @@ public final class ReviewWords {
         return text.equals("−0") || text.equals("0") ? "0" : percent > 0 ? "+" + text : text;
     }
 
-    /** A time as minutes and seconds, such as 9:50. */
-    public static String time(double seconds) {
-        long s = Math.round(seconds);
-        return String.format(Locale.ROOT, "%d:%02d", s / 60, s % 60);
-    }
-
     /** A count with its noun, such as "1 flight". */
     public static String count(int n, String noun) {
-        return n + " " + noun + (n == 1 ? "" : "s");
+        return Counted.of(n, noun);
     }
 
     /** Everything to be said of a change: the statement first, then the same-day comparison, or that there is none. */

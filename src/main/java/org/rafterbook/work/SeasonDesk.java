@@ -66,7 +66,10 @@ public final class SeasonDesk {
     /** The season that begins in July of a year; the newest where there is none of that year, or null is asked for. */
     public Seasons load(@Nullable Integer wanted, Progress progress) {
         Map<Integer, List<Session>> sessions = new TreeMap<>(Comparator.reverseOrder());
+        Set<String> flown = new HashSet<>();
+        logbook.read(r -> r.all(Flight.class)).forEach(f -> flown.add(f.sessionId()));
         logbook.read(r -> r.all(Session.class)).stream()
+                .filter(s -> flown.contains(s.id()))
                 .sorted(Comparator.comparing(Session::localDate).thenComparing(Session::id))
                 .forEach(s -> sessions.computeIfAbsent(Season.year(s.localDate()), y -> new ArrayList<>())
                         .add(s));

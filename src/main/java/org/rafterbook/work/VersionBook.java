@@ -1,7 +1,6 @@
 package org.rafterbook.work;
 
 import java.time.Clock;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -35,7 +34,7 @@ final class VersionBook {
     VersionBook(Reader reader, Model model, Clock clock) {
         this.model = model;
         this.clock = clock;
-        this.settings = new ArrayList<>(definitions(reader, model.id()));
+        this.settings = definitions(reader, model.id());
         for (Version version : reader.where(Version.class, "modelId", model.id())) {
             byDigest.put(version.digest(), version);
             lastNumber = Math.max(lastNumber, version.number());
@@ -56,11 +55,6 @@ final class VersionBook {
 
     List<SettingDef> settings() {
         return settings;
-    }
-
-    /** A setting that was defined since this book was read. */
-    void know(SettingDef def) {
-        settings.add(def);
     }
 
     Map<String, Setting> valuesOf(Version version) {

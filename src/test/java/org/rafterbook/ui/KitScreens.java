@@ -49,7 +49,6 @@ final class KitScreens {
     }
 
     static Parent shell(Tools tools) {
-        tools.kept().takenAway("Flight 3 deleted.");
         tools.errors()
                 .show(new Problem(
                         "The disk is full.", "Everything up to flight 5 is kept. Make room, then press Ctrl+S again."));
@@ -61,9 +60,7 @@ final class KitScreens {
         for (PlaceId id : PlaceId.values()) {
             makers.put(id, () -> new Sample(tools));
         }
-        if (tools.kept().takenAwayProperty().get().isEmpty()) {
-            tools.kept().kept(LocalTime.of(20, 41, 7));
-        }
+        tools.kept().kept(LocalTime.of(20, 41, 7));
         tools.kept().undoable("wing 3 mm forward", () -> {});
         return new Shell(tools, makers);
     }

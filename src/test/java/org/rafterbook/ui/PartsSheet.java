@@ -78,12 +78,10 @@ final class PartsSheet {
 
         ProgressRule progress = new ProgressRule();
         progress.still(new Step(128, 200, "versions"));
-        Notice undo = Notice.done(Buttons.secondary(keys.on("Ctrl+Z", "Undo", () -> {})));
-        undo.say("Flight 3 deleted.", "");
         Notice wrong = Notice.wrong(Buttons.link(keys.action("Close", () -> {})));
         wrong.say("The disk is full.", "All up to flight 5 is kept.");
         Sheet bars = new Sheet("Progress", "", progress);
-        bars.section("Undo and errors", "", undo, wrong);
+        bars.section("Undo and errors", "", wrong);
         bars.section(
                 "Nothing here yet",
                 "",

@@ -525,4 +525,18 @@ class BenchEntriesTest {
                 .isInstanceOf(UserError.class)
                 .hasMessageContaining("something named \"stick\" already");
     }
+
+    @Test
+    void aFormThatIsOutOfDateIsRefusedAsSuch() {
+        Rigged first = teasel();
+        Surface stale = with(wing(first), 0.10, 0.05, Planforms.rectangle(0.40, 0.11));
+        assertThatThrownBy(() -> book.bench()
+                        .airframes()
+                        .surface(first.version().id(), stale, wing(first), Airframes.Since.ALWAYS))
+                .hasMessage("\"wing\" was changed meanwhile: leave the form and open it again.");
+        assertThatThrownBy(() -> book.bench()
+                        .airframes()
+                        .surface(first.version().id(), null, wing(first), Airframes.Since.ALWAYS))
+                .hasMessage("There is something named \"wing\" already.");
+    }
 }

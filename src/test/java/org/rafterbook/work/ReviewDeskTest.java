@@ -329,6 +329,10 @@ class ReviewDeskTest {
         FlightFlag flag = Objects.requireNonNull(counted.flagged().get(0).flag());
         assertThat(flag.why()).isEqualTo("balloon in the way");
         assertThat(flag.by()).isEqualTo(System.getProperty("user.name"));
+        ScreenChoices.keep(evenings.book(), ScreenChoices.Name.FLYER, "R. Aldous");
+        assertThat(evenings.book().hall().answers().leaveOut(flight, "balloon").leftOutBy())
+                .isEqualTo("R. Aldous");
+        evenings.book().undo();
         assertThat(flag.at()).isNotNull();
         assertThat(flag.beforeTime()).isFalse();
         assertThat(counted.points().get(0).flight().outcome().reason())

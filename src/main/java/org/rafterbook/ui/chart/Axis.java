@@ -17,11 +17,6 @@ public record Axis(String name, String unit, double low, double high, Graduation
         return new Axis("", "min", lowS, highS, Graduation.minutes());
     }
 
-    /** The same axis with other graduations. */
-    public Axis graduated(Graduation other) {
-        return new Axis(name, unit, low, high, other);
-    }
-
     /** An axis round the values with a little room at the ends; around zero width there is room all the same. */
     public static Axis around(String name, String unit, double lowest, double highest) {
         double width = highest - lowest;

@@ -51,11 +51,6 @@ public final class Layers {
         };
     }
 
-    /** A thin trace for comparison. */
-    public static Layer quietTrace(double[] x, double[] y) {
-        return frame -> stroke(frame, x, y, Token.EDGE, 1);
-    }
-
     /** A range of x in the accent's soft ground between two accent lines, with its words at the foot. */
     public static Layer range(double low, double high, String... words) {
         return frame -> {

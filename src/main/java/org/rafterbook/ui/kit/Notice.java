@@ -5,7 +5,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 
-/** A bar with a coloured left edge: what has just been done (accent) or what went wrong (stop). */
+/** A bar with a coloured left edge that says what went wrong. */
 public final class Notice extends HBox {
 
     private final Label lead = Words.body("");
@@ -18,11 +18,6 @@ public final class Notice extends HBox {
         getChildren().addAll(lead, Lay.grow(rest));
         getChildren().addAll(atTheEnd);
         setAccessibleRole(AccessibleRole.TEXT);
-    }
-
-    /** Something was done that can be undone. */
-    public static Notice done(Node... atTheEnd) {
-        return new Notice("done", atTheEnd);
     }
 
     /** Something went wrong. */

@@ -6,23 +6,18 @@ import java.util.Locale;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 
-/**
- * What the window knows of keeping: when something was kept last, what undo would undo, and the bar that offers undo
- * after something was taken away. Whoever writes to the logbook tells it after the commit.
- */
+/** What the foot of the window says of keeping: when something was kept last, and what undo would undo. */
 public final class Kept {
 
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
 
     private final ReadOnlyStringWrapper says = new ReadOnlyStringWrapper(this, "says", "");
     private final ReadOnlyStringWrapper undoes = new ReadOnlyStringWrapper(this, "undoes", "");
-    private final ReadOnlyStringWrapper takenAway = new ReadOnlyStringWrapper(this, "takenAway", "");
     private Runnable undo = () -> {};
 
-    /** Something is on disk since this time of day; takes the undo bar away. */
+    /** Something is on disk since this time of day. */
     public void kept(LocalTime at) {
         say("kept " + CLOCK.format(at));
-        takenAway.set("");
     }
 
     /** Any other sentence behind the tick, such as "logbook made in Documents". */
@@ -36,15 +31,9 @@ public final class Kept {
         undo = how;
     }
 
-    /** Shows the bar "Flight 3 deleted." with Undo until the next change. */
-    public void takenAway(String sentence) {
-        takenAway.set(sentence);
-    }
-
     /** Undoes it if there is anything to undo. */
     public void undo() {
         if (!undoes.get().isEmpty()) {
-            takenAway.set("");
             undo.run();
         }
     }
@@ -55,9 +44,5 @@ public final class Kept {
 
     public ReadOnlyStringProperty undoesProperty() {
         return undoes.getReadOnlyProperty();
-    }
-
-    public ReadOnlyStringProperty takenAwayProperty() {
-        return takenAway.getReadOnlyProperty();
     }
 }

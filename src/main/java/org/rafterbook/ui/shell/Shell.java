@@ -23,7 +23,7 @@ import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Notice;
 
 /**
- * What is in the window round the places: the rail at the left; head, error bar, rule, content, undo bar and key line
+ * What is in the window round the places: the rail at the left; head, error bar, rule, content and key line
  * below each other; help and the caps of the Alt key over all. It makes a place at the first visit. Between places a
  * guest may be shown: a screen that belongs to none of the five.
  */
@@ -78,7 +78,7 @@ public final class Shell extends StackPane {
         rule.getStyleClass().add("rule-area");
         content.getStyleClass().add("content");
         getStyleClass().add("shell");
-        VBox right = new VBox(head, errorBar(), rule, Lay.grow(content), undoBar(undo), keyLine);
+        VBox right = new VBox(head, errorBar(), rule, Lay.grow(content), keyLine);
         HBox window = new HBox(rail, Lay.grow(right));
         right.setMinWidth(0);
         content.setMinSize(0, 0);
@@ -209,16 +209,6 @@ public final class Shell extends StackPane {
             }
         });
         return Lay.styled(bar, "under-head");
-    }
-
-    private HBox undoBar(Action undo) {
-        Notice bar = Notice.done(Buttons.secondary(undo));
-        HBox edge = Lay.styled(new HBox(Lay.grow(bar)), "undo-bar");
-        tools.kept().takenAwayProperty().subscribe(sentence -> {
-            Lay.show(edge, !sentence.isEmpty());
-            bar.say(sentence, "");
-        });
-        return edge;
     }
 
     /** The same way as by the window's own button. */
