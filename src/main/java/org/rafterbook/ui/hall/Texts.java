@@ -3,9 +3,7 @@ package org.rafterbook.ui.hall;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.airframe.TrimChange;
 import org.rafterbook.flight.Flight;
@@ -13,38 +11,20 @@ import org.rafterbook.flight.FlightEvent;
 import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.power.Wind;
 import org.rafterbook.review.Outcome;
+import org.rafterbook.ui.kit.SettingWords;
 import org.rafterbook.units.ClockTime;
 import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityFormat;
-import org.rafterbook.units.Unit;
 import org.rafterbook.units.UserError;
 import org.rafterbook.work.Evening;
 import org.rafterbook.work.MarginText;
 import org.rafterbook.work.Prepared;
-import org.rafterbook.work.SettingInput;
 import org.rafterbook.work.TrialNow;
 
 /** How the Hall words what it shows. */
 final class Texts {
 
     private Texts() {}
-
-    static String setting(SettingDef def, @Nullable Setting value) {
-        if (value == null) {
-            return QuantityFormat.UNKNOWN;
-        }
-        Double number = value.number();
-        Unit unit = SettingInput.unit(def);
-        return number == null
-                ? Objects.requireNonNullElse(value.word(), QuantityFormat.UNKNOWN)
-                : unit == null ? String.valueOf(number) : QuantityFormat.inUnit(number, unit);
-    }
-
-    static String step(SettingDef def) {
-        Double step = def.step();
-        Unit unit = SettingInput.unit(def);
-        return step == null || unit == null ? "" : "step " + QuantityFormat.inUnit(step, unit);
-    }
 
     /** What the next flight changes, in words; empty where it flies as last time. */
     static String changes(Prepared prepared) {
@@ -57,8 +37,8 @@ final class Texts {
                 prepared.before().values(),
                 prepared.rigged().values())) {
             SettingDef def = change.setting();
-            parts.add(def.label().toLowerCase(Locale.ROOT) + " " + setting(def, change.from()) + " → "
-                    + setting(def, change.to()));
+            parts.add(def.label().toLowerCase(Locale.ROOT) + " " + SettingWords.value(def, change.from()) + " → "
+                    + SettingWords.value(def, change.to()));
         }
         return String.join(", ", parts);
     }

@@ -14,6 +14,7 @@ import org.rafterbook.ui.action.Keys;
 import org.rafterbook.ui.kit.Field;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.SettingRow;
+import org.rafterbook.ui.kit.SettingWords;
 import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.kit.Words;
 import org.rafterbook.units.Parsed;
@@ -95,7 +96,7 @@ final class TrimPart {
                 boolean same = now == null || was == null || now.same(was, 0);
                 SettingRow row = rowOf.get(def.id());
                 if (row != null) {
-                    row.show(Texts.setting(def, now), same ? null : Texts.setting(def, was));
+                    row.show(SettingWords.value(def, now), same ? null : SettingWords.value(def, was));
                 }
             }
         }
@@ -111,7 +112,7 @@ final class TrimPart {
         rowOf.clear();
         rows.getChildren().clear();
         for (SettingDef def : settings) {
-            SettingRow row = new SettingRow(letter(def)).step(Texts.step(def));
+            SettingRow row = new SettingRow(letter(def)).step(SettingWords.step(def));
             row.picked(def.id().equals(model.settingProperty().get()));
             rowOf.put(def.id(), row);
             rows.getChildren().add(row);

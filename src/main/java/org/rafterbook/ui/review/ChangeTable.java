@@ -92,7 +92,7 @@ final class ChangeTable {
         double reach = reach(changes);
         range = new IntervalBar.Range(-reach, reach, reach / 2);
         forest.head(new IntervalHead(range));
-        effectHead.setText(Double.isNaN(usualS) ? "effect" : "effect, at\nusual " + ReviewWords.time(usualS));
+        effectHead.setText(Double.isNaN(usualS) ? "effect" : "effect, at\nusual " + ClockTime.minutesSeconds(usualS));
         table.rows(changes);
         filling = false;
     }

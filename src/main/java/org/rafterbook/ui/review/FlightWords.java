@@ -2,9 +2,9 @@ package org.rafterbook.ui.review;
 
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import org.rafterbook.units.ClockTime;
 import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.ReviewPoint;
-import org.rafterbook.work.ReviewWords;
 
 /** One flight in words. */
 final class FlightWords {
@@ -24,7 +24,8 @@ final class FlightWords {
 
     /** Its time, with "at least" as a sign where it was cut short. */
     static String time(ReviewPoint point) {
-        return (point.atLeast() ? "≥ " : "") + ReviewWords.time(point.flight().durationS());
+        double seconds = point.flight().durationS();
+        return point.atLeast() ? ClockTime.atLeast(seconds) : ClockTime.minutesSeconds(seconds);
     }
 
     /** All of it in a line: when, version, time, margin, why it is taken as it is. */
