@@ -16,6 +16,7 @@ import picocli.CommandLine.Command;
             MotorCommand.class,
             ReviewCommand.class,
             FlightsCommand.class,
+            SeasonCommand.class,
             ImportCommand.class,
             ExportCommand.class,
             CheckCommand.class,

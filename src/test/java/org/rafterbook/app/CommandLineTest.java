@@ -129,4 +129,32 @@ class CommandLineTest {
         assertThat(run("check", "--logbook", file.toString())).isNotZero();
         assertThat(file).doesNotExist();
     }
+
+    @Test
+    void seasonSaysWhatTheScreenShowsAndFlightsMarkLowerBounds() throws Exception {
+        Path table = Files.writeString(
+                folder.resolve("f.csv"),
+                "model,session_date,duration_s,ending,cut_short\n"
+                        + "Teasel,2025-10-28,521,clean,no\n"
+                        + "Teasel,2025-10-28,634,touched,yes\n"
+                        + "Marram,2024-11-05,480,clean,no\n");
+        String logbook = folder.resolve("a.rafterbook").toString();
+        assertThat(run("import", "--logbook", logbook, table.toString())).isZero();
+        assertThat(run("flights", "--logbook", logbook)).isZero();
+        assertThat(out.toString(StandardCharsets.UTF_8)).contains("≥ 10:34", " 8:41");
+        assertThat(run("season", "--logbook", logbook, "--json")).isZero();
+        JsonNode season = json();
+        assertThat(season.get("season").asInt()).isEqualTo(2025);
+        assertThat(season.get("seasons")).hasSize(2);
+        assertThat(season.get("flights_at_least").asInt()).isEqualTo(1);
+        assertThat(season.get("models").get(0).get("versions").get(0).get("version").asText())
+                .isEqualTo("t1");
+        assertThat(season.get("bests")).hasSize(1);
+        assertThat(season.get("bests").get(0).get("duration_s").asDouble()).isEqualTo(521.0);
+        assertThat(season.get("sessions").get(0).get("best_s").asDouble()).isEqualTo(521.0);
+        assertThat(run("season", "--logbook", logbook, "--season", "2024")).isZero();
+        assertThat(out.toString(StandardCharsets.UTF_8)).contains("1 flight, 0 of them", "Marram");
+        assertThat(run("season", "--logbook", logbook, "--season", "1999")).isEqualTo(2);
+        assertThat(error()).isEqualTo("No season in this logbook begins in 1999.");
+    }
 }
