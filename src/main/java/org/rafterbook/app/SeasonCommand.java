@@ -110,9 +110,7 @@ final class SeasonCommand implements Callable<Integer> {
     private static List<String> row(Season.Best best) {
         Season.Flown flight = best.flight();
         Double seconds = flight.durationS();
-        String part = flight.fraction() == 1
-                ? ""
-                : ", " + QuantityFormat.rounded(flight.fraction(), 2) + " of a motor";
+        String part = flight.fraction() == 1 ? "" : ", " + QuantityFormat.rounded(flight.fraction(), 2) + " of a motor";
         return List.of(
                 flight.model() + part,
                 flight.version(),

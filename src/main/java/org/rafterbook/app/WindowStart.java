@@ -8,6 +8,7 @@ import java.util.logging.Logger;
 import org.rafterbook.logbook.Mode;
 import org.rafterbook.ui.Window;
 import org.rafterbook.work.Book;
+import org.rafterbook.work.LastLogbook;
 import org.rafterbook.work.ReviewText;
 import org.rafterbook.work.Shelf;
 
@@ -26,7 +27,8 @@ final class WindowStart {
             return asText();
         }
         try {
-            Window.untilClosed(new Shelf(LogbookPlace.file(), Clock.systemDefaultZone()));
+            Window.untilClosed(new Shelf(
+                    LogbookPlace.file(), Clock.systemDefaultZone(), new LastLogbook(LogbookPlace.noteOfTheLast())));
             return 0;
         } finally {
             Window.end();

@@ -17,17 +17,20 @@ final class LogbookHead {
     private final Consumer<String> title;
     private final Action another;
     private final Action mine;
+    private final Action again;
 
     /**
      * @param title is told what the window is called
      * @param another opens another logbook
      * @param mine goes back to the flyer's own
+     * @param again opens the other one that was open last; enabled where there is one
      */
-    LogbookHead(Shell shell, Consumer<String> title, Action another, Action mine) {
+    LogbookHead(Shell shell, Consumer<String> title, Action another, Action mine, Action again) {
         this.shell = shell;
         this.title = title;
         this.another = another;
         this.mine = mine;
+        this.again = again;
     }
 
     /** Shows it; null where no logbook is open. */
@@ -44,6 +47,8 @@ final class LogbookHead {
         }
         if (away) {
             nodes.add(Buttons.secondary(mine));
+        } else if (opened != null && again.enabledProperty().get()) {
+            nodes.add(Buttons.secondary(again));
         }
         shell.logbook(nodes);
     }

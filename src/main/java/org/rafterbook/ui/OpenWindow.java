@@ -49,6 +49,8 @@ final class OpenWindow implements Logbooks, FirstSteps {
     private final Deque<Consumer<BookInWindow>> waiting = new ArrayDeque<>();
     private final Shell shell;
     private final LogbookHead head;
+    private final Action again;
+    private @Nullable Path last;
     private @Nullable BookInWindow open;
     private @Nullable String refusal;
 
@@ -83,7 +85,9 @@ final class OpenWindow implements Logbooks, FirstSteps {
         shell = new Shell(tools, makers);
         Action another = shell.everywhere().on("Ctrl+O", "Open another logbook", this::openAnother);
         Action mine = shell.everywhere().on("Ctrl+Shift+O", "My logbook", this::openOwn);
-        head = new LogbookHead(shell, title, another, mine);
+        again = shell.everywhere().on("Ctrl+Shift+L", "The logbook opened last", this::openLast);
+        again.enabledProperty().set(false);
+        head = new LogbookHead(shell, title, another, mine, again);
         shell.everywhere().on("Ctrl+Shift+N", "Make a new logbook", this::makeNew);
         shell.everywhere()
                 .on(
@@ -91,6 +95,7 @@ final class OpenWindow implements Logbooks, FirstSteps {
                         "Name, units, look",
                         () -> shell.show(new ChoicesPlace(tools, choices, shell::back)));
         nameIt();
+        findLast();
         follow();
         choices.unitsProperty().subscribe((before, now) -> remake());
     }
@@ -178,6 +183,7 @@ final class OpenWindow implements Logbooks, FirstSteps {
         }
         shell.back();
         nameIt();
+        findLast();
         follow();
         tools.kept().say(opened.made() ? "logbook made in " + opened.folder() : "");
         if (opened.kind() == OpenedBook.Kind.DEMO) {
@@ -249,6 +255,23 @@ final class OpenWindow implements Logbooks, FirstSteps {
     public void openOwn() {
         if (open == null || open.opened().kind() != OpenedBook.Kind.OWN) {
             open(progress -> shelf.openOwn());
+        }
+    }
+
+    /** Offers the other logbook that was open last, where it is still there. */
+    private void findLast() {
+        tools.background().call(progress -> shelf.lastOther()).then(found -> {
+            last = found.orElse(null);
+            again.enabledProperty().set(last != null);
+            again.labelProperty().set(last == null ? "The logbook opened last" : "Open " + OpenedBook.name(last));
+            nameIt();
+        });
+    }
+
+    private void openLast() {
+        Path file = last;
+        if (file != null && (open == null || open.opened().kind() == OpenedBook.Kind.OWN)) {
+            open(progress -> shelf.open(file));
         }
     }
 

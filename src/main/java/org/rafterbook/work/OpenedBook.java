@@ -28,7 +28,12 @@ public record OpenedBook(Book book, Kind kind, boolean made, boolean empty, Scre
 
     /** What the window calls it: its file's name without the ending. */
     public String name() {
-        String file = String.valueOf(book.file().getFileName());
+        return name(book.file());
+    }
+
+    /** What a window calls a logbook: its file's name without the ending. */
+    public static String name(Path logbook) {
+        String file = String.valueOf(logbook.getFileName());
         return file.endsWith(ENDING) ? file.substring(0, file.length() - ENDING.length()) : file;
     }
 

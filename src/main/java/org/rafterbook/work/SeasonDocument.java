@@ -26,10 +26,10 @@ public final class SeasonDocument {
         document.put("motors_broken", season.broken());
         document.put("venues", season.venues());
         document.put(
-                "models",
-                season.byModel().stream().map(m -> model(season, m)).toList());
+                "models", season.byModel().stream().map(m -> model(season, m)).toList());
         document.put(
-                "sessions", season.evenings().stream().map(SeasonDocument::session).toList());
+                "sessions",
+                season.evenings().stream().map(SeasonDocument::session).toList());
         document.put("bests", season.bests().stream().map(SeasonDocument::best).toList());
         if (season.flights().isEmpty()) {
             document.put("missing", "No flights yet.");

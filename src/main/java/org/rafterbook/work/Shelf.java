@@ -3,6 +3,8 @@ package org.rafterbook.work;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.rafterbook.logbook.Mode;
 
 /**
@@ -18,13 +20,33 @@ public final class Shelf {
 
     private final Path own;
     private final Clock clock;
+    private final @Nullable LastLogbook last;
+
+    /** A shelf that remembers no other logbook, see below. */
+    public Shelf(Path own, Clock clock) {
+        this(own, clock, null);
+    }
 
     /**
      * @param own the logbook a start opens; it and its folder may not be there yet
+     * @param last remembers which other logbook was open last; null for nobody
      */
-    public Shelf(Path own, Clock clock) {
+    public Shelf(Path own, Clock clock, @Nullable LastLogbook last) {
         this.own = own;
         this.clock = clock;
+        this.last = last;
+    }
+
+    /** The logbook, neither the flyer's own nor the demo's, that was open last; empty where there is none by now. */
+    public Optional<Path> lastOther() {
+        return last == null ? Optional.empty() : last.find().filter(file -> kind(file) == OpenedBook.Kind.OTHER);
+    }
+
+    private OpenedBook noted(OpenedBook opened) {
+        if (last != null && opened.kind() == OpenedBook.Kind.OTHER) {
+            last.note(opened.book().file());
+        }
+        return opened;
     }
 
     /** Where the flyer's own logbook lies, or will. */
@@ -47,13 +69,13 @@ public final class Shelf {
 
     /** Opens a logbook that is there. */
     public OpenedBook open(Path file) {
-        return OpenedBook.of(Book.open(file, Mode.EXISTING, clock), kind(file), false);
+        return noted(OpenedBook.of(Book.open(file, Mode.EXISTING, clock), kind(file), false));
     }
 
     /** Opens a logbook; makes it where it is not there. */
     public OpenedBook make(Path file) {
         boolean made = !Files.exists(file);
-        return OpenedBook.of(Book.open(file, Mode.CREATE, clock), kind(file), made);
+        return noted(OpenedBook.of(Book.open(file, Mode.CREATE, clock), kind(file), made));
     }
 
     /** Opens the demo season in its own logbook; takes the season in where that is empty. */

@@ -147,7 +147,12 @@ class CommandLineTest {
         assertThat(season.get("season").asInt()).isEqualTo(2025);
         assertThat(season.get("seasons")).hasSize(2);
         assertThat(season.get("flights_at_least").asInt()).isEqualTo(1);
-        assertThat(season.get("models").get(0).get("versions").get(0).get("version").asText())
+        assertThat(season.get("models")
+                        .get(0)
+                        .get("versions")
+                        .get(0)
+                        .get("version")
+                        .asText())
                 .isEqualTo("t1");
         assertThat(season.get("bests")).hasSize(1);
         assertThat(season.get("bests").get(0).get("duration_s").asDouble()).isEqualTo(521.0);

@@ -38,6 +38,7 @@ import org.rafterbook.ui.shell.PlaceId;
 import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.units.UserError;
 import org.rafterbook.work.Book;
+import org.rafterbook.work.LastLogbook;
 import org.rafterbook.work.OpenedBook;
 import org.rafterbook.work.Progress;
 import org.rafterbook.work.Shelf;
@@ -63,7 +64,10 @@ class OpenWindowTest {
     private void start() {
         Errors errors = new Errors();
         tools = new Tools(errors, new Look(), FxBackground.onTheSpot(errors), dialogs);
-        Shelf shelf = new Shelf(own(), OneEvening.CLOCK);
+        Shelf shelf = new Shelf(
+                own(),
+                OneEvening.CLOCK,
+                new LastLogbook(folder.resolve("settings").resolve("last.txt")));
         OpenedBook book = null;
         UserError refused = null;
         try {
@@ -469,5 +473,26 @@ class OpenWindowTest {
         start();
         assertThat(problem()).isNotNull();
         assertThat(shows("The logbook is not open.")).isTrue();
+    }
+
+    @Test
+    void theOtherLogbookOpenedLastIsOfferedAtTheNextStart() throws IOException {
+        Path club = folder.resolve("club.rafterbook");
+        Book.open(club, Mode.CREATE, OneEvening.CLOCK).close();
+        start();
+        assertThat(shows("Open club")).isFalse();
+        dialogs.then(club);
+        Fx.key(scene(), KeyCode.O, "", true, false);
+        assertThat(title.get()).startsWith("club");
+        stop();
+        start();
+        assertThat(title.get()).startsWith("flights");
+        assertThat(shows("Open club")).isTrue();
+        Fx.key(scene(), KeyCode.L, "", true, true);
+        assertThat(title.get()).startsWith("club");
+        stop();
+        Files.delete(club);
+        start();
+        assertThat(shows("Open club")).isFalse();
     }
 }

@@ -20,11 +20,16 @@ final class SeasonHead {
     private final ObservableList<Node> figures = FXCollections.observableArrayList();
     private final ChoiceField<Integer> seasons;
     private final ProgressRule progress;
+    private final List<Button> ways;
     private final Button report;
 
-    SeasonHead(ChoiceField<Integer> seasons, ProgressRule progress, Button report) {
+    /**
+     * @param ways to more flights
+     */
+    SeasonHead(ChoiceField<Integer> seasons, ProgressRule progress, List<Button> ways, Button report) {
         this.seasons = Lay.styled(seasons, "season-choice");
         this.progress = progress;
+        this.ways = List.copyOf(ways);
         this.report = report;
     }
 
@@ -60,6 +65,7 @@ final class SeasonHead {
             figures.add(new Figure("Flights", season.flights().size() + ", " + lower + " “at least”").strong());
             figures.add(new Figure("In the air", SeasonWords.hours(season.aloftS())));
             figures.add(new Figure("Motors", season.motors() + ", " + season.broken() + " broke"));
+            figures.addAll(ways);
             figures.add(report);
         }
     }

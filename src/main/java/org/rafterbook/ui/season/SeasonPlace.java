@@ -85,9 +85,10 @@ public final class SeasonPlace implements Place {
         own.on("C", "Charts", this::toCharts);
         ChoiceField<Integer> seasons = new ChoiceField<>("Season", SeasonWords::season);
         seasons.key(own.on("Y", "Another season", seasons::open)).onChosen(model::turnTo);
-        head = new SeasonHead(seasons, progress, Buttons.primary(report));
-        Action table = own.on("T", "Read in my own table", logbooks::readTables);
-        Action demo = own.on("D", "Open the demo season", logbooks::openDemo);
+        Action table = own.on("T", "Read in a table", logbooks::readTables);
+        Action demo = own.on("D", "Demo season", logbooks::openDemo);
+        head = new SeasonHead(
+                seasons, progress, List.of(Buttons.secondary(table), Buttons.secondary(demo)), Buttons.primary(report));
         own.hint("↑ ↓", "pick a model");
         own.hint("Enter", "open it in Review");
         own.hint("B V L E", "bests, versions, flights, evenings");
