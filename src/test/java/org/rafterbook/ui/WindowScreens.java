@@ -34,6 +34,17 @@ final class WindowScreens {
             Teasel,2025-11-04,9:31,2040,660,3.0,clean,
             """;
 
+    /** Readable all through, but one torque was written in another unit and one time in seconds. */
+    private static final String DOUBTFUL = """
+            model,date,time (min),turns,torque (N·mm),setting.pitch,ending
+            Teasel,2025-10-28,8:41,1980,1.9,640,clean
+            Teasel,2025-10-28,9:02,2010,1.9,640,clean
+            Teasel,2025-11-04,8:47,2010,1.95,660,clean
+            Teasel,2025-11-04,9:31,2040,19.5,660,clean
+            Teasel,2025-11-04,9:12,2030,1.9,660,clean
+            Teasel,2025-11-04,545,2030,1.9,660,clean
+            """;
+
     private static final String WRONG = """
             model,date,time,turns,backed off,setting.pitch,ending
             Teasel,2025-10-28,8:41,1980,110,640,clean
@@ -70,6 +81,9 @@ final class WindowScreens {
                     Fx.key(scene, KeyCode.DIGIT4, "4");
                 }),
                 new Screen("import-ready", tools -> imports(tools, READY), scene -> {
+                    Fx.key(scene, KeyCode.DIGIT4, "4");
+                }),
+                new Screen("import-doubtful", tools -> imports(tools, DOUBTFUL), scene -> {
                     Fx.key(scene, KeyCode.DIGIT4, "4");
                 }),
                 new Screen("import-wrong", tools -> imports(tools, WRONG), scene -> {

@@ -84,8 +84,7 @@ final class BenchCommands {
     }
 
     StripPane strip(ZoneId zone) {
-        StripPane made = new StripPane(
-                model, zone, choose, List.of(newModel, readSheet), compareSketches, List.of(keep, compare, airframe));
+        StripPane made = new StripPane(model, zone, choose, compareSketches, List.of(keep, compare, airframe));
         strip = made;
         return made;
     }

@@ -5,6 +5,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import org.rafterbook.airframe.WingGeometry;
 import org.rafterbook.ui.kit.Figure;
 import org.rafterbook.units.Quantity;
@@ -18,12 +19,17 @@ import org.rafterbook.work.Rigged;
 final class BenchHead {
 
     private final QuantityFormat format;
+    private final Button another;
 
     private final ReadOnlyStringWrapper subtitle = new ReadOnlyStringWrapper("");
     private final ObservableList<Node> figures = FXCollections.observableArrayList();
 
-    BenchHead(QuantityFormat format) {
+    /**
+     * @param another adds another model
+     */
+    BenchHead(QuantityFormat format, Button another) {
         this.format = format;
+        this.another = another;
     }
 
     ReadOnlyStringProperty subtitle() {
@@ -53,7 +59,8 @@ final class BenchHead {
                 new Figure(
                                 "Neutral point by",
                                 MarginAnswer.LATTICE + (band == null ? "" : ", ± " + BenchWords.percent(band)))
-                        .strong());
+                        .strong(),
+                another);
     }
 
     private static String words(BenchDesk.Bench bench) {

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.rafterbook.logbook.Subscription;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.action.Keys;
+import org.rafterbook.ui.kit.Buttons;
 import org.rafterbook.ui.shell.Place;
 import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.units.DisplayUnits;
@@ -37,10 +38,10 @@ public final class BenchPlace implements Place {
     public BenchPlace(Tools tools, Book book, DisplayUnits units) {
         this.book = book;
         this.background = tools.background();
-        head = new BenchHead(new QuantityFormat(units));
         model = new BenchModel(book, background, units);
         drawing = new AirframePane(new PointerMoves(model));
         commands = new BenchCommands(new BenchContext(tools, model, units, this::open, this::back), drawing);
+        head = new BenchHead(new QuantityFormat(units), Buttons.secondary(commands.newModel()));
         strip = commands.strip(ZoneId.systemDefault());
         frame = new BenchFrame(commands, strip, drawing);
         model.bench().subscribe(this::loaded);

@@ -7,7 +7,6 @@ import java.util.stream.Collectors;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.rafterbook.airframe.Model;
 import org.rafterbook.ui.action.Action;
@@ -36,16 +35,9 @@ final class StripPane {
 
     /**
      * @param choose opens the list of models
-     * @param more ways to another model
      * @param actions the main action first
      */
-    StripPane(
-            BenchModel model,
-            ZoneId zone,
-            Action choose,
-            List<Action> more,
-            Action compareSketches,
-            List<Action> actions) {
+    StripPane(BenchModel model, ZoneId zone, Action choose, Action compareSketches, List<Action> actions) {
         this.model = model;
         strip = new RigStrip(zone, model::lookAt);
         models.onChosen(chosen -> {
@@ -66,9 +58,7 @@ final class StripPane {
             button.setMaxWidth(Double.MAX_VALUE);
             buttons.getChildren().add(button);
         }
-        HBox ways = Lay.row(12);
-        more.forEach(action -> ways.getChildren().add(Buttons.link(action)));
-        sheet.section(models, ways);
+        sheet.section(models);
         sheet.add(Lay.grow(new VBox(head, strip.node())));
         sheet.getChildren().add(sketchBlock);
         sheet.section(buttons, progress);

@@ -40,10 +40,10 @@ final class ReadSheet {
     /** @param picked given the heading of the column, or the field, that a picked problem or doubt is about */
     ReadSheet(DisplayUnits units, Consumer<String> picked) {
         QuantityFormat format = new QuantityFormat(units);
-        rows.number("line", "", 3.6, row -> String.valueOf(row.line()));
-        rows.text("day", 7.4, row -> DAY.format(row.date()));
-        rows.text("model", 7, FlightRow::model);
-        rows.number("time", "", 4.6, ReadSheet::time);
+        rows.number("line", "", 3, row -> String.valueOf(row.line()));
+        rows.text("day", 6.8, row -> DAY.format(row.date()));
+        rows.text("model", 5.4, FlightRow::model);
+        rows.number("time", "", 4, ReadSheet::time);
         rows.number(
                 "turns", "", 4, row -> format.number(Quantity.TURNS, row.wind().turnsWound()));
         rows.number(
@@ -51,15 +51,15 @@ final class ReadSheet {
                 format.unitOf(Quantity.TORQUE),
                 4.4,
                 row -> format.number(Quantity.TORQUE, row.wind().launchTorqueNm()));
-        rows.text("ended", 5.6, row -> row.ending() == null ? "" : row.ending().word());
-        rows.text("settings and notes", 10, ReadSheet::rest).grow();
+        rows.text("ended", 4.6, row -> row.ending() == null ? "" : row.ending().word());
+        rows.text("settings and notes", 7, ReadSheet::rest).grow();
         problems.number("line", "", 3.6, p -> p.line() == 0 ? "" : String.valueOf(p.line()));
         problems.text("column", 9, p -> p.column() == null ? "" : p.column());
         problems.node("what is wrong", 20, ReadSheet::sentence).grow();
         problems.rowHeight(3.4);
-        doubts.number("line", "", 3.6, d -> String.valueOf(d.line()));
-        doubts.text("column", 7, d -> d.field().meaning());
-        doubts.node("look at", 20, d -> Words.prose(d.sentence(format))).grow();
+        doubts.number("line", "", 3, d -> String.valueOf(d.line()));
+        doubts.text("column", 8.6, d -> d.field().meaning());
+        doubts.node("look at", 16, d -> Words.prose(d.sentence(format))).grow();
         doubts.rowHeight(2.6).asHighAsItsRows(4);
         doubts.selectedProperty().subscribe(doubt -> {
             if (doubt != null) {

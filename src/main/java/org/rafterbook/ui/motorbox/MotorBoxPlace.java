@@ -33,6 +33,8 @@ import org.rafterbook.work.MotorDesk;
 /** The Motor box: batches, motors and winds, added and put right in the form beside the tables. */
 public final class MotorBoxPlace implements Place {
 
+    private static final String PICK_FIRST = "Pick a motor: its winds stand here.";
+
     private final MotorBoxModel model;
     private final QuantityFormat format;
     private final ReadOnlyObjectWrapper<Keys> keys;
@@ -82,30 +84,30 @@ public final class MotorBoxPlace implements Place {
     }
 
     private void columns() {
-        motors.text("motor", 5, m -> m.motor().name()).styled("strong");
-        motors.text("batch", 6, MotorDesk.Boxed::batch);
+        motors.text("motor", 4.2, m -> m.motor().name()).styled("strong");
+        motors.text("batch", 5.6, MotorDesk.Boxed::batch);
         motors.number(
                 "loop",
                 format.unitOf(Quantity.LENGTH),
-                4.6,
+                4.2,
                 m -> format.number(Quantity.LENGTH, m.motor().loopLengthM()));
         motors.number(
                 "mass",
                 format.unitOf(Quantity.MASS),
-                4.4,
+                4,
                 m -> format.number(Quantity.MASS, m.motor().massKg()));
-        motors.number("wound", "times", 4.6, m -> String.valueOf(m.winds().size()));
+        motors.number("wound", "times", 4.2, m -> String.valueOf(m.winds().size()));
         motors.number(
                 "breaks at about",
                 "turns",
-                8.4,
+                7.6,
                 m -> m.limit() == null
                         ? QuantityFormat.UNKNOWN
                         : format.number(Quantity.TURNS, m.limit().expected()) + " ± "
                                 + format.number(
                                         Quantity.TURNS,
                                         (m.limit().high() - m.limit().low()) / 2));
-        motors.text("state", 4.8, MotorDesk.Boxed::state).grow();
+        motors.text("state", 4.4, MotorDesk.Boxed::state).grow();
         motors.ifEmpty("No motor yet. Give name, loop and mass as measured, then add it.");
         winds.number("wind", "", 4, w -> String.valueOf(w.ordinal()));
         winds.number("turns", "", 6, w -> format.number(Quantity.TURNS, w.turnsWound()));
@@ -119,7 +121,7 @@ public final class MotorBoxPlace implements Place {
                 w -> format.number(Quantity.TORQUE, w.launchTorqueNm()));
         winds.text("ended", 7, w -> w.end() == null ? "" : w.end().word().replace('-', ' '))
                 .grow();
-        winds.ifEmpty("No wind of this motor yet. Those that are flown are logged from the Hall.");
+        winds.ifEmpty(PICK_FIRST);
     }
 
     private Sheet lists() {
@@ -211,6 +213,10 @@ public final class MotorBoxPlace implements Place {
         if (!refreshing) {
             motorPage.show(boxed);
             windPage.of(boxed);
+            winds.ifEmpty(
+                    boxed == null
+                            ? PICK_FIRST
+                            : "No wind of this motor yet. Those that are flown are logged from the Hall.");
             winds.rows(boxed == null ? List.of() : boxed.winds());
             showKeep();
         }

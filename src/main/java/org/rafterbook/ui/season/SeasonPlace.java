@@ -85,8 +85,8 @@ public final class SeasonPlace implements Place {
         own.on("C", "Charts", this::toCharts);
         ChoiceField<Integer> seasons = new ChoiceField<>("Season", SeasonWords::season);
         seasons.key(own.on("Y", "Another season", seasons::open)).onChosen(model::turnTo);
-        Action table = own.on("T", "Read in a table", logbooks::readTables);
-        Action demo = own.on("D", "Demo season", logbooks::openDemo);
+        Action table = own.on("T", "Read a table", logbooks::readTables);
+        Action demo = own.on("D", "Demo", logbooks::openDemo);
         head = new SeasonHead(
                 seasons, progress, List.of(Buttons.secondary(table), Buttons.secondary(demo)), Buttons.primary(report));
         own.hint("↑ ↓", "pick a model");

@@ -257,7 +257,7 @@ class SeasonPlaceTest {
     @Test
     void anEmptyLogbookSaysWhatToDoFirst() {
         open("");
-        assertThat(shows("Read in a table")).isTrue();
+        assertThat(shows("Read a table")).isTrue();
         key(KeyCode.T, "t");
         key(KeyCode.D, "d");
         assertThat(asked).containsExactly("tables", "demo");
