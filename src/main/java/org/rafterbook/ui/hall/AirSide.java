@@ -2,6 +2,7 @@ package org.rafterbook.ui.hall;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -28,6 +29,7 @@ import org.rafterbook.units.TypedValue;
 final class AirSide {
 
     private final AirModel model;
+    private final Consumer<Boolean> inFront;
     private final QuantityFormat format;
     private final VBox others = Lay.column(8);
     private final List<Label> times = new ArrayList<>();
@@ -37,13 +39,21 @@ final class AirSide {
     private final Sheet sheet = new Sheet();
     private @Nullable Press noteBegun;
 
-    AirSide(HallModel hall, Keys keys, DisplayUnits units) {
+    /**
+     * @param inFront where there is room for one side only: true to show this one, false for the watch again
+     */
+    AirSide(HallModel hall, Keys keys, DisplayUnits units, Consumer<Boolean> inFront) {
+        this.inFront = inFront;
         this.model = hall.air();
         this.format = new QuantityFormat(units);
         time = Field.quantity("Time by another watch", Quantity.TIME, units);
-        time.key(keys.on("E", "Type its time", time::edit));
+        time.key(keys.on("E", "Type its time", () -> {
+            inFront.accept(true);
+            time.edit();
+        }));
         note.key(keys.onPress("N", "Write a note", press -> {
             noteBegun = press;
+            inFront.accept(true);
             note.edit();
         }));
         note.onKept(this::keepNote);
@@ -68,6 +78,7 @@ final class AirSide {
         if (text != null && !text.isBlank()) {
             model.write(begun == null ? Press.now() : begun, text, HallForm.emptied(note), note::refuse);
             HallForm.leave(sheet);
+            inFront.accept(false);
         }
     }
 

@@ -74,7 +74,7 @@ final class AirTiles {
         deal(heights);
         tiles.forEach((noting, tile) -> {
             List<FlightEvent> noted = events.stream().filter(noting::noted).toList();
-            tile.below(noted.isEmpty() ? "none" : words(noted));
+            tile.below(noted.isEmpty() ? none(noting) : (noting.mark() == null ? "" : "touched ") + words(noted));
         });
     }
 
@@ -114,8 +114,23 @@ final class AirTiles {
         Tile.fill(
                 node,
                 all.stream()
-                        .map(noting -> tiles.computeIfAbsent(noting, n -> new Tile(n.action(), "none")))
+                        .map(noting -> tiles.computeIfAbsent(noting, this::tile))
                         .toList());
+    }
+
+    /** Of a mark its name alone, so that it fits. */
+    private Tile tile(Noting noting) {
+        HeightMark mark = noting.mark();
+        String caption = mark == null
+                ? noting.action().label()
+                : mark.name().substring(0, 1).toUpperCase(Locale.ROOT)
+                        + mark.name().substring(1);
+        return new Tile(noting.action(), caption, none(noting));
+    }
+
+    private String none(Noting noting) {
+        HeightMark mark = noting.mark();
+        return mark == null ? "none" : format.text(Quantity.HEIGHT, mark.heightM()) + ", no touch";
     }
 
     /** The first free letter of the mark's name, else any free one; null where all are dealt. */

@@ -5,6 +5,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -57,24 +58,36 @@ final class AirView implements HallSheet {
     private final Sheet sheet = new Sheet();
     private int gaugeAt = -1;
 
-    AirView(HallModel hall, Keys keys, DisplayUnits units, ZoneId zone, Followed followed) {
+    /**
+     * @param sideInFront where there is room for one side only: told which
+     */
+    AirView(
+            HallModel hall,
+            Keys keys,
+            DisplayUnits units,
+            ZoneId zone,
+            Followed followed,
+            Consumer<Boolean> sideInFront) {
         this.hall = hall;
         this.model = hall.air();
         this.zone = zone;
         QuantityFormat format = new QuantityFormat(units);
         land = keys.onPress("Space", "Landed", model::stop);
         tiles = new AirTiles(model, keys, format);
-        side = new AirSide(hall, keys, units);
-        keys.on("Esc", "Leave the field", () -> HallForm.leave(sheet));
+        side = new AirSide(hall, keys, units, sideInFront);
+        keys.on("Esc", "Leave the field", () -> {
+            HallForm.leave(sheet);
+            sideInFront.accept(false);
+        });
         for (int i = 1; i <= 9; i++) {
             int number = i;
             keys.on(String.valueOf(i), "Pick the flight in the air", () -> pick(number));
         }
         keys.hint("Space", "stop the picked one");
-        keys.hint("1 2", "pick the model in the air");
+        keys.hint("N", "note");
         keys.hint("X", "did not launch");
         keys.hint("P", "prepare the next flight");
-        keys.hint("N", "note");
+        keys.hint("1 2", "pick the model in the air");
         layOut();
         followed.follow(model.pickedProperty(), timed -> showPicked());
     }

@@ -97,12 +97,14 @@ final class ExpectedPart {
         double top = topShare == null ? USUAL_TOP : topShare;
         double end = expected.bandS().high();
         double[] x = new double[PLACES];
+        double[] flown = new double[PLACES];
         double[] middle = new double[PLACES];
         double[] low = new double[PLACES];
         double[] high = new double[PLACES];
         for (int i = 0; i < PLACES; i++) {
             x[i] = end * i / (PLACES - 1);
-            middle[i] = height(x[i], expected.durationS(), peak.heightM(), top);
+            flown[i] = expected.durationS() * i / (PLACES - 1);
+            middle[i] = height(flown[i], expected.durationS(), peak.heightM(), top);
             low[i] = height(x[i], expected.bandS().low(), peak.bandM().low(), top);
             high[i] = height(x[i], end, peak.bandM().high(), top);
         }
@@ -114,7 +116,7 @@ final class ExpectedPart {
                 .orElse(0);
         List<Layer> layers = new ArrayList<>();
         layers.add(Layers.expectedBand(x, low, high));
-        layers.add(Layers.expected(x, middle));
+        layers.add(Layers.expected(flown, middle));
         for (HeightMark mark : heights) {
             layers.add(Layers.level(
                     mark.heightM(),
@@ -146,11 +148,11 @@ final class ExpectedPart {
                 VPos.CENTER);
         pen.text(
                 ClockTime.minutesSeconds(landingS),
-                frame.px(landingS) - pen.px(10),
+                frame.px(landingS) + pen.px(6),
                 frame.py(0) - pen.px(10),
                 TextRole.SMALL_BOLD,
                 Token.INK,
-                HPos.RIGHT,
+                HPos.LEFT,
                 VPos.CENTER);
     }
 

@@ -93,7 +93,7 @@ public final class HallView implements Place {
             case PREPARING -> new PreparingView(model, keysOf(state), units, followed);
             case WINDING -> new WindView(model, keysOf(state), units);
             case VISIT -> new VisitView(model, keysOf(state), units);
-            case IN_THE_AIR -> new AirView(model, keysOf(state), units, zone, followed);
+            case IN_THE_AIR -> new AirView(model, keysOf(state), units, zone, followed, this::putSide);
             case LANDING -> new LandingView(model, keysOf(state), units, zone, followed);
         };
         Keys first = of(HallState.PREPARING);
@@ -175,9 +175,15 @@ public final class HallView implements Place {
         turn();
     }
 
+    private void putSide(boolean inFront) {
+        sideInFront = inFront;
+        turn();
+    }
+
     private void turn() {
-        boolean preparing = model.stateProperty().get() == HallState.PREPARING;
-        boolean side = !narrow || sideInFront && preparing;
+        HallState state = model.stateProperty().get();
+        boolean turns = state == HallState.PREPARING || state == HallState.IN_THE_AIR;
+        boolean side = !narrow || sideInFront && turns;
         Lay.show(right, side);
         Lay.show(left, !narrow || !side);
         right.pseudoClassStateChanged(WIDE, narrow);

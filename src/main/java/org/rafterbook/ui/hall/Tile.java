@@ -19,8 +19,12 @@ final class Tile extends Button {
     private final Label second = Words.small("");
 
     Tile(Action action, String below) {
-        Label first = Words.bold("");
-        first.textProperty().bind(action.labelProperty());
+        this(action, action.label(), below);
+    }
+
+    /** With a shorter caption than what the action is called. */
+    Tile(Action action, String caption, String below) {
+        Label first = Words.bold(caption);
         first.setMinWidth(0);
         first.setWrapText(true);
         second.setText(below);

@@ -30,7 +30,7 @@ final class VisitView implements HallSheet {
     private final Field<String> newVenue = Field.words("A new venue's name");
     private final Field<TypedValue> usable;
     private final Field<TypedValue> site;
-    private final Field<String> markName = Field.words("At a known height").prompt("lamps");
+    private final Field<String> markName = Field.words("Mark").prompt("lamps");
     private final Field<TypedValue> markHeight;
     private final Label heights = Words.prose("");
     private final Field<TypedValue> temperature;

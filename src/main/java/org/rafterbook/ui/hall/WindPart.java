@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import org.rafterbook.power.Wind;
 import org.rafterbook.review.Answer;
 import org.rafterbook.review.Ceiling;
+import org.rafterbook.review.ExpectedFlight;
 import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.kit.Buttons;
 import org.rafterbook.ui.kit.FittingRow;
@@ -100,7 +101,12 @@ final class WindPart {
             return model.computingProperty().get() ? "The chance to touch is being computed." : "";
         }
         if (outlook.touching() instanceof Answer.CannotTell<TouchRisk> open) {
-            return open.sentence();
+            // where no height can be told, what to expect says so already
+            ExpectedFlight expected = outlook.expected();
+            boolean said = expected != null
+                    && expected.peak() instanceof Answer.CannotTell<ExpectedFlight.PeakHeight> peak
+                    && peak.sentence().equals(open.sentence());
+            return said ? "" : open.sentence();
         }
         TouchRisk touch = ((Answer.Known<TouchRisk>) outlook.touching()).value();
         Double chance = outlook.chance();

@@ -131,6 +131,14 @@ public final class FoldingColumn extends Pane {
             }
             foldedParts.add(part);
         }
+        // what folded first may fit again once something larger has folded; of those the one wanted most comes first
+        for (int i = foldedParts.size() - 1; i >= 0; i--) {
+            List<Part> fewer = new ArrayList<>(foldedParts);
+            fewer.remove(i);
+            if (height(width, fewer) <= room + 0.5) {
+                foldedParts.remove(i);
+            }
+        }
         double spare = room - height(width, foldedParts);
         double y = insets.getTop();
         for (Part part : parts) {

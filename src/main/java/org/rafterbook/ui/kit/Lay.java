@@ -1,12 +1,15 @@
 package org.rafterbook.ui.kit;
 
+import javafx.geometry.Bounds;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Rows and columns with the gaps of the design: 0, 4, 8, 12, 16, 24 or 32 px at 100 %, kept in em by the stylesheet. A
@@ -83,7 +86,27 @@ public final class Lay {
         rolling.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         rolling.setFocusTraversable(false);
         rolling.setMinSize(0, 0);
+        rolling.sceneProperty().flatMap(Scene::focusOwnerProperty).subscribe(focus -> bringIntoSight(rolling, focus));
         return grow(rolling);
+    }
+
+    /** Rolls so far that a field which has got the cursor by its key is in sight, its name and message too. */
+    private static void bringIntoSight(ScrollPane rolling, @Nullable Node focus) {
+        Node shown = focus;
+        for (Node at = focus; at != null && at != rolling.getContent(); at = at.getParent()) {
+            shown = at instanceof Field<?> ? at : shown;
+            if (at.getParent() == null) {
+                return; // the focus is elsewhere
+            }
+        }
+        double all = rolling.getContent().getLayoutBounds().getHeight();
+        double window = rolling.getViewportBounds().getHeight();
+        if (shown != null && focus != rolling.getContent() && all > window && window > 0) {
+            Bounds place = rolling.getContent().sceneToLocal(shown.localToScene(shown.getLayoutBounds()));
+            double top = rolling.getVvalue() * (all - window);
+            double wanted = Math.min(place.getMinY(), Math.max(top, place.getMaxY() - window));
+            rolling.setVvalue(Math.max(0, wanted) / (all - window));
+        }
     }
 
     /** Adds style classes and gives the node back. */

@@ -9,11 +9,13 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.Consumer;
 import javafx.scene.Parent;
+import javafx.scene.input.KeyCode;
 import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.flight.FlightEventKind;
 import org.rafterbook.power.Motor;
 import org.rafterbook.power.Wind;
+import org.rafterbook.ui.Fx;
 import org.rafterbook.ui.ReviewScreens;
 import org.rafterbook.ui.Screen;
 import org.rafterbook.ui.action.Press;
@@ -25,6 +27,7 @@ import org.rafterbook.units.TypedValue;
 import org.rafterbook.work.HeightMark;
 import org.rafterbook.work.LandingEnd;
 import org.rafterbook.work.MarginText;
+import org.rafterbook.work.Rigged;
 import org.rafterbook.work.WindForm;
 
 /** Pictures of the Hall in each of its states, on an evening of the demo's own scenario. */
@@ -52,6 +55,23 @@ public final class HallScreens {
                     hall.model.landing().end(LandingEnd.MOTOR_TURNING);
                 }),
                 screen("hall-trial-judged", true, hall -> trial(hall, 6)),
+                screen("hall-short-flight", true, hall -> {
+                    hall.model.preparing().start(press(hall, 0));
+                    hall.model.air().stop(press(hall, 2.1));
+                }),
+                screen("hall-left-out", true, hall -> {
+                    hall.model.preparing().start(press(hall, 0));
+                    hall.model.air().stop(press(hall, 2.1));
+                    hall.model.landing().aborted();
+                }),
+                screen("hall-beside-the-trial", true, hall -> {
+                    trial(hall, 2);
+                    Rigged rigged =
+                            Objects.requireNonNull(hall.data().prepared().rigged());
+                    hall.desk.set(rigged.model().id(), rigged.settings().get(0).id(), Setting.of(0.140));
+                    hall.model.load();
+                }),
+                new Screen("hall-help", HallScreens::demo, scene -> Fx.key(scene, KeyCode.UNDEFINED, "?")),
                 new Screen("hall-demo", HallScreens::demo),
                 new Screen("hall-demo-in-the-air", tools -> {
                     HallBench hall = demoBench(tools);
