@@ -146,11 +146,12 @@ public final class Trials {
         Rigged base = base(reader, trial, stands);
         Level next = state.next();
         Setting value = stands.values().get(def.id());
+        Level stand = value == null ? null : ReviewLevels.level(def, value);
         boolean alike = value != null
                 && stands.version().build() == base.version().build()
                 && same(stands.values(), with(base, def.id(), value));
-        boolean set = alike && next != null && ReviewLevels.level(def, value).same(next);
-        TrialPlan.Side side = alike && isIn(trial, stands.rigging()) ? plan.side(ReviewLevels.level(def, value)) : null;
+        boolean set = alike && next != null && stand != null && stand.same(next);
+        TrialPlan.Side side = alike && stand != null && isIn(trial, stands.rigging()) ? plan.side(stand) : null;
         boolean open = side != null && state.slots().stream().anyMatch(slot -> slot.side() == side && !slot.isFlown());
         return new TrialNow(
                 trial,

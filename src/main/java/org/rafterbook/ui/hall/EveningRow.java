@@ -46,14 +46,15 @@ record EveningRow(
         Version version = line.version();
         boolean named = model != null && version != null;
         boolean atLeast = flight.durationS() != null && evening.outcome(flight).kind() == Outcome.Kind.AT_LEAST;
-        boolean turns = flight.turnsLeft() == null && Texts.atLaunch(line.wind()) != null && flight.durationS() != null;
+        boolean turns =
+                flight.turnsLeft() == null && Texts.atLaunch(evening, line) != null && flight.durationS() != null;
         return new EveningRow(
                 line,
                 String.valueOf(flight.ordinal()),
                 named ? VersionMark.dealt(version.number() - 1) : null,
                 atLeast ? MarkStyle.AT_LEAST : MarkStyle.CLEAN,
                 named ? model.letter() + version.number() : "give a model",
-                line.wind() == null
+                line.wind() == null || flight.launchNoOfWind() > 1
                         ? QuantityFormat.UNKNOWN
                         : format.number(Quantity.TORQUE, line.wind().launchTorqueNm()),
                 Texts.margin(evening.margins().get(flight.id()), 1),

@@ -64,6 +64,12 @@ final class LandingEnds {
         return button;
     }
 
+    /** Nothing is known of the flight yet. */
+    void clear() {
+        ends.values().forEach(button -> button.pseudoClassStateChanged(CHOSEN, false));
+        Lay.show(cost, false);
+    }
+
     void show(Flight flight, List<FlightEvent> events) {
         LandingEnd end = LandingEnd.of(flight, events);
         ends.forEach((key, button) -> button.pseudoClassStateChanged(CHOSEN, key == end));

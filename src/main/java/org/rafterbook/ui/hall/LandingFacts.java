@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Consumer;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import org.jspecify.annotations.Nullable;
@@ -12,7 +13,6 @@ import org.rafterbook.flight.Flight;
 import org.rafterbook.flight.FlightEventKind;
 import org.rafterbook.flight.TurnsUsed;
 import org.rafterbook.logbook.FlightLine;
-import org.rafterbook.power.Wind;
 import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.action.Keys;
 import org.rafterbook.ui.chart.Gauge;
@@ -32,6 +32,7 @@ import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.units.TypedRange;
 import org.rafterbook.units.TypedValue;
 import org.rafterbook.units.UserError;
+import org.rafterbook.work.Evening;
 import org.rafterbook.work.HeightMark;
 
 /** What else is worth knowing of a landed flight: turns left, peak height, a note, how it handled; all of it may wait. */
@@ -77,7 +78,7 @@ final class LandingFacts {
         node = new Sheet.Section(
                 "Worth knowing",
                 "all of it may wait",
-                HallForm.fields(left, peak, Lay.grow(note)),
+                HallForm.fields(Lay.styled(left, "fact"), Lay.styled(peak, "fact"), Lay.grow(note)),
                 gauge,
                 used,
                 Lay.row(
@@ -122,16 +123,16 @@ final class LandingFacts {
      * Fills the fields with what is kept. Only another flight's landing empties them all; else what is being typed or was
      * refused stays, above all while the landing itself is still on its way to disk.
      */
-    void fill(String flightId, @Nullable FlightLine line, List<HeightMark> marks) {
+    void fill(String flightId, @Nullable FlightLine line, Evening evening) {
         boolean another = !flightId.equals(filled);
         filled = flightId;
-        heights = marks;
+        heights = evening.heights();
         Flight flight = line == null ? null : line.flight();
         Map<String, String> typed = flight == null ? Map.of() : flight.asTyped();
         Double turns = flight == null ? null : flight.turnsLeft();
         Double low = flight == null ? null : flight.peakLowM();
         Double high = flight == null ? null : flight.peakHighM();
-        Double atLaunch = line == null ? null : Texts.atLaunch(line.wind());
+        Double atLaunch = line == null ? null : Texts.atLaunch(evening, line);
         fill(left, turns == null ? null : typed.getOrDefault("turnsLeft", MachineNumber.text(turns)), another);
         left.quietly(atLaunch == null ? "" : "of " + Texts.turns(atLaunch) + " at launch");
         fill(peak, low == null || high == null ? null : peakText(low, high), another);
@@ -157,6 +158,15 @@ final class LandingFacts {
         }
     }
 
+    /** Nothing is known of the flight yet. */
+    void clear() {
+        for (Node part : List.of(used, gauge, giveModel)) {
+            Lay.show(part, false);
+        }
+        handling.setText("");
+        countAgain.enabledProperty().set(false);
+    }
+
     void show(HallData data, Flight flight, FlightLine line) {
         countAgain.enabledProperty().set(flight.leftOutWhy() != null);
         boolean noModel = line.model() == null;
@@ -164,24 +174,21 @@ final class LandingFacts {
         if (noModel) {
             giveModel.offer(data.models(), null);
         }
-        showTurns(flight, line.wind());
+        showTurns(flight, Texts.atLaunch(data.evening(), line));
         handling.setText((flight.stalls() == null ? "" : "stalls " + flight.stalls() + "  ")
                 + (flight.recovered() == null
                         ? ""
                         : "recovered: " + flight.recovered().word()));
     }
 
-    private void showTurns(Flight flight, @Nullable Wind wind) {
-        Double wound = wind == null ? null : wind.turnsWound();
-        Double atLaunch = Texts.atLaunch(wind);
+    private void showTurns(Flight flight, @Nullable Double atLaunch) {
         Double kept = flight.turnsLeft();
         Double duration = flight.durationS();
-        boolean known = wind != null && wound != null && atLaunch != null && kept != null && duration != null;
+        boolean known = atLaunch != null && kept != null && duration != null && kept <= atLaunch;
         Lay.show(used, known);
         Lay.show(gauge, known);
-        if (wind != null && wound != null && atLaunch != null && kept != null && duration != null) {
-            Double off = wind.turnsBackedOff();
-            TurnsUsed turns = new TurnsUsed(wound, off == null ? 0 : off, kept);
+        if (atLaunch != null && kept != null && duration != null && known) {
+            TurnsUsed turns = new TurnsUsed(atLaunch, 0, kept);
             String words = "used " + Texts.turns(turns.used()) + " turns, " + Texts.turns(turns.meanRpm(duration))
                     + " a minute; " + QuantityFormat.rounded(turns.shareLeft() * 100, 0) + " % came back";
             used.setText(words);

@@ -131,7 +131,9 @@ final class LandingView implements HallSheet {
     /** Enter goes on when all that was typed is kept, unless a field has refused it. */
     private void done() {
         LandingModel.Landed shown = model.landedProperty().get();
-        if (accepted()) {
+        if (correct.input().isFocused()) {
+            HallForm.leave(sheet); // a time put right is looked at before the Hall goes on
+        } else if (accepted()) {
             hall.whenKept(() -> {
                 LandingModel.Landed now = model.landedProperty().get();
                 boolean same = shown != null && now != null && shown.flightId().equals(now.flightId());
@@ -191,11 +193,14 @@ final class LandingView implements HallSheet {
                                         ? "Prepare flight " + data.prepared().ordinal()
                                         : "Back to the flight in the air");
         if (shown != null) {
-            facts.fill(shown.flightId(), line, data.evening().heights());
+            facts.fill(shown.flightId(), line, data.evening());
         }
         shortOne.show(data, line);
         if (shown == null || flight == null || line == null) {
+            // nothing of the flight before may stand beside this one
             Lay.show(doubt, false);
+            ends.clear();
+            facts.clear();
             return;
         }
         List<FlightEvent> events = data.evening().eventsOf(flight.id());

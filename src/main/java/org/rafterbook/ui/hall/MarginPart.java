@@ -24,6 +24,9 @@ import org.rafterbook.work.Rigged;
  */
 final class MarginPart {
 
+    /** A band that would be rounded to nothing. */
+    private static final double LEAST_BAND = 0.0005;
+
     private final QuantityFormat format;
     private final Label margin = Words.readout("–", 3);
     private final Label difference = Words.bold("");
@@ -100,7 +103,9 @@ final class MarginPart {
         return QuantityFormat.rounded(Math.abs(points), 1) + " points ("
                 + format.text(Quantity.LENGTH, Math.abs(apart.distanceM())) + ")" + more + other.name()
                 + (good ? ", well-behaved" : "") + ", ± "
-                + QuantityFormat.rounded(100 * apart.bandPoints(), 1);
+                + (apart.bandPoints() < LEAST_BAND
+                        ? "less than 0.1"
+                        : QuantityFormat.rounded(100 * apart.bandPoints(), 1));
     }
 
     private static String alone(MarginText.Answer now, MarginText.@Nullable Answer before, @Nullable Rigged flown) {

@@ -46,7 +46,7 @@ final class OtherWatchPart {
         }));
         leaveOut.onKept(why -> model.leaveOutProperty().set(why == null || why.isBlank() ? null : why));
         readBack.setMinWidth(Label.USE_PREF_SIZE);
-        HBox row = HallForm.fields(time, readBack, Lay.grow(leaveOut));
+        HBox row = Lay.even(12, HallForm.fields(Lay.grow(time), readBack), leaveOut);
         node = Lay.styled(new VBox(row, flagged), "section");
         followed.follow(model.leaveOutProperty(), why -> {
             flagged.setText(why == null ? "" : "The next flight will be left out: " + why);

@@ -114,7 +114,9 @@ final class PreparingView implements HallSheet {
         VBox typing = lined(other.node());
         Action unfold = keys.on("H", "Expected flight", () -> rightSide.unfold(expected));
         other.onType(() -> leftSide.unfold(typing));
-        leftSide.addGrowing(trim.node()).add(winding, 3, windStep).add(typing, 2, other.type());
+        leftSide.addGrowing(trim.node())
+                .add(winding, 3, windStep, wind.summary())
+                .add(typing, 2, other.type());
         rightSide.add(margin.node()).add(expected, 1, unfold);
         leftSide.getStyleClass().add("hall-trim");
         leftSide.setMinSize(0, 0);

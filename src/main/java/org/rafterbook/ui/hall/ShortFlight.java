@@ -43,15 +43,13 @@ final class ShortFlight {
         ExpectedFlight expected =
                 hall.outlookProperty().get().map(Outlook::expected).orElse(null);
         Double duration = line == null ? null : line.flight().durationS();
-        boolean ask = line != null
-                && duration != null
-                && expected != null
-                && line.model() != null
-                && line.model().name().equals(expected.model())
-                && clean(line.flight(), data)
-                && duration / line.flight().partialFraction() < SHARE * expected.durationS();
-        Lay.show(node, ask);
-        if (ask) {
+        Lay.show(node, false);
+        if (line == null || duration == null || expected == null || !clean(line.flight(), data)) {
+            return;
+        }
+        boolean same = line.model() != null && line.model().name().equals(expected.model());
+        if (same && duration / line.flight().partialFraction() < SHARE * expected.durationS()) {
+            Lay.show(node, true);
             question.setText(ClockTime.minutesSeconds(duration) + " is far below the "
                     + ClockTime.minutesSeconds(expected.durationS()) + " that " + expected.model()
                     + " would be expected to fly, from " + expected.flights()

@@ -112,6 +112,24 @@ final class Texts {
         return wound - (off == null ? 0 : off);
     }
 
+    /**
+     * Turns on the motor as a flight was launched: of a relaunch those that the launch before has left, null where they are
+     * not known.
+     */
+    static @Nullable Double atLaunch(Evening evening, FlightLine line) {
+        if (line.flight().launchNoOfWind() <= 1) {
+            return atLaunch(line.wind());
+        }
+        return evening.flights().stream()
+                .map(FlightLine::flight)
+                .filter(f -> Objects.equals(f.windId(), line.flight().windId())
+                        && f.launchNoOfWind() == line.flight().launchNoOfWind() - 1)
+                .map(Flight::turnsLeft)
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse(null);
+    }
+
     static String event(FlightEvent event, QuantityFormat format) {
         String name = event.notes() == null ? "" : event.notes();
         Double value = event.value();

@@ -1,5 +1,7 @@
 package org.rafterbook.ui.hall;
 
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Label;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.power.Wind;
@@ -24,6 +26,7 @@ final class WindPart {
     private final QuantityFormat format;
     private final Label wind = Words.prose("");
     private final Label risk = Words.prose("");
+    private final ReadOnlyStringWrapper summary = new ReadOnlyStringWrapper(this, "summary", "");
     private final Action relaunch;
     private final Sheet.Section node;
 
@@ -50,6 +53,11 @@ final class WindPart {
         followed.follow(model.computingProperty(), computing -> show());
     }
 
+    /** What is most worth knowing where the part is folded to one line. */
+    ObservableValue<String> summary() {
+        return summary.getReadOnlyProperty();
+    }
+
     Sheet.Section node() {
         return node;
     }
@@ -63,7 +71,29 @@ final class WindPart {
         relaunch.enabledProperty().set(prepared.again() != null);
         wind.setText(wind(prepared));
         risk.setText(risk(prepared));
+        summary.set(summary(prepared));
         org.rafterbook.ui.kit.Lay.show(risk, !risk.getText().isEmpty());
+    }
+
+    private String summary(Prepared prepared) {
+        if (model.preparing().relaunchProperty().get() && prepared.again() != null) {
+            return "relaunch";
+        }
+        Wind on = prepared.wind();
+        Outlook outlook = model.outlookProperty().get().orElse(null);
+        TouchRisk touch = outlook == null ? null : outlook.risk();
+        if (on == null) {
+            Ceiling.@Nullable Advice advice = touch == null ? null : touch.advice();
+            return advice == null
+                    ? "no wind yet"
+                    : "no wind yet, up to " + format.text(Quantity.TORQUE, advice.torqueNm(), 2);
+        }
+        String torque = format.text(Quantity.TORQUE, on.launchTorqueNm());
+        Double chance = outlook == null ? null : outlook.chance();
+        return chance == null || touch == null
+                ? torque
+                : torque + ": " + TouchRisk.inHundred(chance) + " touch "
+                        + touch.limit().name();
     }
 
     private String wind(Prepared prepared) {

@@ -3,9 +3,12 @@ package org.rafterbook.ui.kit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import javafx.beans.value.ObservableValue;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
 import org.rafterbook.ui.action.Action;
 
@@ -55,10 +58,25 @@ public final class FoldingColumn extends Pane {
      * @param unfold its key and label; it should call {@link #unfold} with the node
      */
     public FoldingColumn add(Node node, int rank, Action unfold) {
+        return add(new Part(node, line(unfold), rank));
+    }
+
+    /** The same with what is most worth knowing of the part while it is folded, where there is room for it. */
+    public FoldingColumn add(Node node, int rank, Action unfold, ObservableValue<String> summary) {
+        Button line = line(unfold);
+        line.setMinWidth(USE_PREF_SIZE);
+        Label says = Words.aside("");
+        says.setMinWidth(0);
+        says.textProperty().bind(summary);
+        HBox folded = Lay.styled(Lay.row(8, line, says), "folded-line");
+        return add(new Part(node, folded, rank));
+    }
+
+    private static Button line(Action unfold) {
         Button line = Buttons.secondary(unfold);
         line.getStyleClass().add("folded");
         line.setMaxWidth(Double.MAX_VALUE);
-        return add(new Part(node, line, rank));
+        return line;
     }
 
     private FoldingColumn add(Part part) {

@@ -215,6 +215,21 @@ class NothingLostTest {
     }
 
     @Test
+    void nothingOfTheFlightBeforeStandsBesideAFlightThatIsStillBeingKept() {
+        hall.model.preparing().start(after(0));
+        key(KeyCode.W, "w");
+        hall.model.air().stop(after(500));
+        key(KeyCode.DIGIT3, "3");
+        assertThat(words()).contains("Did that cost time?");
+        hall.model.landing().done();
+        answers.slow();
+        hall.model.preparing().start(after(600));
+        hall.model.air().stop(after(1100));
+        assertThat(words()).contains("8:20").doesNotContain("Did that cost time?");
+        answers.arrive();
+    }
+
+    @Test
     void anotherFlightOpenedWhileANoteIsTypedKeepsTheNote() {
         flown("500 s");
         flown("510 s");
