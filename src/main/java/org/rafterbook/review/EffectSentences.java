@@ -231,8 +231,8 @@ final class EffectSentences {
                 ? ", no day holds both"
                 : ", " + days(change.commonDays()) + (change.commonDays() == 1 ? " holds both" : " hold both");
         return Figures.count(change.flightsFrom(), "clean flight") + " at "
-                + change.from().label() + " and "
-                + change.flightsTo() + " at " + change.to().label() + common
+                + change.setting().show(change.from()) + " and "
+                + change.flightsTo() + " at " + change.setting().show(change.to()) + common
                 + (cutShort == 0
                         ? ""
                         : "; " + Figures.count(cutShort, "cut-short flight") + (cutShort == 1 ? " counts" : " count")

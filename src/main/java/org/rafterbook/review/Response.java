@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param best where the best value lies with 90 % probability
  * @param littleLost where less than 1 % is expected to be lost against the best; null where that holds nowhere yet
  * @param parabola 90 % interval of the vertex of a least-squares parabola, the simple cross-check; null where its
- *     curvature is not significant
+ *     curvature is not significant; told only where it lies within what was flown
  * @param agreement probability of level means as far from the curve as these if one peak is right
  * @param next what to try next on this axis
  */
@@ -81,7 +81,7 @@ public record Response(
         String base = "From " + Figures.count(points.size(), "flight") + " at " + valuesFlown + " values on "
                 + Figures.count(days, "day");
         sentences.add(base + (atLeast() > 0 ? ", " + atLeast() + " of them counted as \"at least\"." : "."));
-        if (parabola != null && parabola.width() < flown.width()) {
+        if (parabola != null && flown.holds(parabola.low()) && flown.holds(parabola.high())) {
             sentences.add("A plain parabola through the same flights has its top between " + show(parabola.low())
                     + " and " + show(parabola.high()) + unit() + " (90 %).");
         }

@@ -118,7 +118,7 @@ final class BookInWindow {
             case HALL -> new HallView(tools, hall, units, book().clock().getZone());
             case BENCH -> new BenchPlace(tools, book(), units);
             case MOTOR_BOX -> new MotorBoxPlace(tools, book(), units);
-            case REVIEW -> new ReviewView(book().review(), tools);
+            case REVIEW -> new ReviewView(book().review(), tools, units);
             case SEASON -> new SeasonPlace(tools, book(), units, logbooks, this::openInReview);
         };
     }

@@ -1,5 +1,6 @@
 package org.rafterbook.work;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -57,6 +58,20 @@ public record ModelReview(
         trials = List.copyOf(trials);
         back = List.copyOf(back);
         columns = Map.copyOf(columns);
+    }
+
+    /**
+     * The changes as a person is told them: what always moved together stands once, under the setting named first, though
+     * each of them has an answer of its own.
+     */
+    public List<ReviewChange> changesToTell() {
+        List<ReviewChange> told = new ArrayList<>();
+        for (ReviewChange change : changes) {
+            if (told.stream().noneMatch(change::isToldWith)) {
+                told.add(change);
+            }
+        }
+        return told;
     }
 
     /** False where only what can be told at once is here yet. */

@@ -32,6 +32,18 @@ public record ReviewChange(
         togetherWith = List.copyOf(togetherWith);
     }
 
+    /** True where the other is the same joint change seen from another of the settings that moved. */
+    boolean isToldWith(ReviewChange other) {
+        return comparison() == Comparison.MOVED_TOGETHER
+                && other.comparison() == Comparison.MOVED_TOGETHER
+                && said.togetherWith().contains(other.setting().key())
+                && other.said().togetherWith().contains(setting().key())
+                && fromVersion == other.fromVersion
+                && toVersion == other.toVersion
+                && flightsFrom() == other.flightsFrom()
+                && flightsTo() == other.flightsTo();
+    }
+
     public SettingInfo setting() {
         return said.setting();
     }

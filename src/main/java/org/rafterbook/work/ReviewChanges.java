@@ -28,9 +28,9 @@ final class ReviewChanges {
 
     private ReviewChange change(ChangeEffect said) {
         String setting = said.setting().key();
-        int fromVersion = 0;
-        int toVersion = 0;
-        for (int i = 1; i < strip.size() && fromVersion == 0; i++) {
+        int fromVersion = first(setting, said.from());
+        int toVersion = first(setting, said.to());
+        for (int i = strip.size() - 1; i > 0; i--) {
             Level before = level(strip.get(i - 1), setting);
             Level after = level(strip.get(i), setting);
             if (before.same(said.from()) && after.same(said.to())) {
@@ -43,11 +43,21 @@ final class ReviewChanges {
         }
         return new ReviewChange(
                 said,
-                Math.max(fromVersion, 1),
-                Math.max(toVersion, 1),
+                fromVersion,
+                toVersion,
                 said.togetherWith().stream().map(this::label).toList(),
                 handling(setting, said.from()),
                 handling(setting, said.to()));
+    }
+
+    /** The first version at a value, for one that was never changed directly into the other between flights told. */
+    private int first(String setting, Level value) {
+        return strip.stream()
+                .filter(r -> level(r, setting).same(value))
+                .findFirst()
+                .orElse(strip.get(0))
+                .version()
+                .number();
     }
 
     private static Level level(Rigged rigged, String setting) {

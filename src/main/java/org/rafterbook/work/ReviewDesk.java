@@ -234,7 +234,7 @@ public final class ReviewDesk {
                 input,
                 reading.points(),
                 reading.history(),
-                new ReviewChanges(reading.strip(), input).of(judged),
+                new ReviewChanges(reading.told(), input).of(judged),
                 judged.season(),
                 judged.claims(),
                 judged.remarks(),

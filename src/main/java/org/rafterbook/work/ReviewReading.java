@@ -218,8 +218,6 @@ final class ReviewReading {
 
     /** What the estimates rest on: as if an open trial had not been flown yet. */
     ReviewInput input(boolean fullMotorsOnly) {
-        Set<String> open = openTrials();
-        List<Rigged> told = strip.stream().filter(r -> !isIn(open, r)).toList();
         return new ReviewInput(
                 strip.get(0).model().name(),
                 points.stream()
@@ -227,8 +225,14 @@ final class ReviewReading {
                         .map(ReviewPoint::flight)
                         .toList(),
                 settings(),
-                TrimStep.between(told.stream().map(ReviewLevels::of).toList()),
+                TrimStep.between(told().stream().map(ReviewLevels::of).toList()),
                 fullMotorsOnly);
+    }
+
+    /** The riggings the estimates know of: those of an open trial are not told yet. */
+    List<Rigged> told() {
+        Set<String> open = openTrials();
+        return strip.stream().filter(r -> !isIn(open, r)).toList();
     }
 
     List<SettingInfo> settings() {

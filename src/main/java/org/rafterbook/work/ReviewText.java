@@ -33,7 +33,7 @@ public final class ReviewText {
         if (review.changes().isEmpty()) {
             text.append("  No setting was changed yet, so there is nothing to compare.\n");
         }
-        review.changes().forEach(change -> item(ReviewWords.sentences(change)));
+        review.changesToTell().forEach(change -> item(ReviewWords.sentences(change)));
         if (review.plans() != null) {
             head("Time against margin and settings");
             curve(review.plans().margin());

@@ -1,7 +1,13 @@
 package org.rafterbook.work;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.review.Estimate;
 import org.rafterbook.review.Level;
@@ -14,6 +20,8 @@ public final class ReviewWords {
 
     private static final String NOT_ON_ONE_DAY = "Not compared on one day: no day holds clean flights of both with all"
             + " else equal. Fly both on one day, turn about.";
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
 
     private ReviewWords() {}
 
@@ -67,6 +75,56 @@ public final class ReviewWords {
             return "either value";
         }
         return value(change, change.flightsFrom() == 0 ? change.from() : change.to());
+    }
+
+    /** What the answer to a change rests on: the flights at each value, the days that hold both, what was held equal. */
+    public static List<String> basis(ModelReview answer, ReviewChange change) {
+        List<String> sentences = new ArrayList<>();
+        sentences.add("What \u201c" + change.setting().label() + " "
+                + change.from().label() + " \u2192 " + value(change, change.to()) + "\u201d rests on:");
+        List<ReviewPoint> from = at(answer, change, change.from());
+        List<ReviewPoint> to = at(answer, change, change.to());
+        sentences.add("At " + value(change, change.from()) + ": " + flights(answer, from));
+        sentences.add("At " + value(change, change.to()) + ": " + flights(answer, to));
+        Set<LocalDate> both = new TreeSet<>(days(answer, from));
+        both.retainAll(days(answer, to));
+        sentences.add(
+                both.isEmpty()
+                        ? "No day holds clean flights at both."
+                        : "Clean flights at both on "
+                                + both.stream().map(DAY::format).collect(Collectors.joining(", ")) + ".");
+        return sentences;
+    }
+
+    private static List<ReviewPoint> at(ModelReview answer, ReviewChange change, Level level) {
+        return answer.points().stream()
+                .filter(p -> {
+                    Level flown = p.flight().settings().get(change.setting().key());
+                    return flown != null && flown.same(level) && !p.waiting();
+                })
+                .toList();
+    }
+
+    private static String flights(ModelReview answer, List<ReviewPoint> points) {
+        int clean = (int) points.stream()
+                .filter(p -> answer.enters(p) && p.flight().isExact())
+                .count();
+        int atLeast = (int)
+                points.stream().filter(p -> answer.enters(p) && p.atLeast()).count();
+        int out = points.size() - clean - atLeast;
+        String versions = points.stream().map(ReviewPoint::version).distinct().collect(Collectors.joining(", "));
+        return count(clean, "clean flight") + " on "
+                + count(days(answer, points).size(), "day")
+                + (atLeast == 0 ? "" : ", " + atLeast + " cut short and counted as \u201cat least\u201d")
+                + (out == 0 ? "" : ", " + out + " left out")
+                + (versions.isEmpty() ? "." : "; flown on " + versions + ".");
+    }
+
+    private static Set<LocalDate> days(ModelReview answer, List<ReviewPoint> points) {
+        return points.stream()
+                .filter(p -> answer.enters(p) && p.flight().isExact())
+                .map(p -> p.flight().sessionDate())
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     /** What the whole review rests on, one sentence each. */

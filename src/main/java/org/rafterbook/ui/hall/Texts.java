@@ -3,6 +3,7 @@ package org.rafterbook.ui.hall;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.airframe.TrimChange;

@@ -11,6 +11,7 @@ import org.rafterbook.ui.action.Keys;
 import org.rafterbook.ui.kit.Buttons;
 import org.rafterbook.work.FlightFlag;
 import org.rafterbook.work.ModelReview;
+import org.rafterbook.work.ReviewChange;
 import org.rafterbook.work.ReviewPoint;
 import org.rafterbook.work.ReviewWords;
 
@@ -26,7 +27,7 @@ final class Basis {
     Basis(ReviewModel model, Keys keys) {
         this.model = model;
         late = keys.on("L", "Leave late-flagged flights out", this::turnLate);
-        model.part(this::show);
+        model.part(this::show, model.changeProperty());
     }
 
     Sentences node() {
@@ -50,6 +51,13 @@ final class Basis {
         ModelReview answer = model.answer();
         List<Node> said = new ArrayList<>();
         if (answer != null) {
+            ReviewChange change = model.changeProperty().get();
+            if (change != null) {
+                List<String> basis = ReviewWords.basis(answer, change);
+                said.add(Sentences.verdict(basis.get(0)));
+                basis.stream().skip(1).map(Sentences::prose).forEach(said::add);
+                said.add(Sentences.verdict("The whole review:"));
+            }
             ReviewWords.basis(answer).stream().map(Sentences::prose).forEach(said::add);
             int partial = answer.setAside();
             if (partial > 0) {

@@ -49,13 +49,13 @@ final class ChangeTable {
         table.view().setPlaceholder(none);
         table.view().getStyleClass().add("change-table");
         table.rowHeight(TWO_LINES_EM);
-        table.node("what changed", 12, ChangeTable::title).grow();
-        table.node("from, to", 8.4, this::pair);
+        table.node("what changed", 11.6, ChangeTable::title).grow();
+        table.node("from, to;\nclean", 8.4, this::pair);
         table.node("compared", 6, ChangeTable::compared);
         table.node("effect", 6.2, this::effect).head(effectHead);
-        forest = table.node("", 8, this::interval).styled("forest");
-        table.node("in words", 11.2, this::word);
-        table.node("upsets\nrecovered", 6, ChangeTable::recovered);
+        forest = table.node("", 7.6, this::interval).styled("forest");
+        table.node("in words", 12.4, this::word);
+        table.node("upsets\nrecovered", 5.6, ChangeTable::recovered);
         table.selectedProperty().subscribe(change -> {
             if (!filling && change != null) {
                 model.changeProperty().set(change);
@@ -85,7 +85,7 @@ final class ChangeTable {
     private void fill() {
         ModelReview answer = model.answer();
         filling = true;
-        List<ReviewChange> changes = answer == null ? List.of() : answer.changes();
+        List<ReviewChange> changes = answer == null ? List.of() : answer.changesToTell();
         names = answer == null ? Map.of() : answer.versionNames();
         usualS = answer == null ? Double.NaN : answer.usualTimeS();
         complete = answer != null && answer.isComplete();
@@ -112,7 +112,10 @@ final class ChangeTable {
 
     private static Node title(ReviewChange change) {
         return twoLines(
-                Words.bold(change.setting().label()),
+                Words.bold(
+                        change.comparison() == Comparison.MOVED_TOGETHER
+                                ? change.setting().label() + " and " + String.join(" and ", change.togetherWith())
+                                : change.setting().label()),
                 Words.small(ReviewWords.value(change, change.to()) + ", was "
                         + change.from().label()));
     }
@@ -133,7 +136,7 @@ final class ChangeTable {
                         Words.body(names.getOrDefault(change.fromVersion(), "") + " →"),
                         new MarkView(FlightMarks.of(change.toVersion())),
                         Words.body(names.getOrDefault(change.toVersion(), ""))),
-                Words.hint("n = " + change.flightsFrom() + ", " + change.flightsTo()));
+                Words.hint(change.flightsFrom() + " and " + change.flightsTo() + " flights"));
     }
 
     private Node effect(ReviewChange change) {
@@ -142,7 +145,8 @@ final class ChangeTable {
             return Words.hint("–");
         }
         boolean joint = change.comparison() == Comparison.MOVED_TOGETHER;
-        Label percent = Words.bold((joint ? "both " : "") + ReviewWords.percent(effect));
+        Label percent = Words.bold(
+                (joint ? change.togetherWith().size() > 1 ? "all " : "both " : "") + ReviewWords.percent(effect));
         return Double.isNaN(usualS)
                 ? percent
                 : twoLines(percent, Words.small(ClockTime.difference(usualS * effect / 100)));

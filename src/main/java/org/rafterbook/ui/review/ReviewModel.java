@@ -154,10 +154,11 @@ public final class ReviewModel {
         if (next != null) {
             modelId = next.model().id();
             flight.set(point == null ? null : next.point(point.flight().id()).orElse(null));
-            change.set(next.changes().stream()
+            List<ReviewChange> told = next.changesToTell();
+            change.set(told.stream()
                     .filter(c -> picked != null && same(c, picked))
                     .findFirst()
-                    .orElse(next.changes().isEmpty() ? null : next.changes().get(0)));
+                    .orElse(told.isEmpty() ? null : told.get(0)));
             if (!sameModel) {
                 axis.set(ReviewAxis.first(next));
             }

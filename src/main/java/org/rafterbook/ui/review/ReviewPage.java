@@ -20,7 +20,6 @@ import org.rafterbook.ui.kit.KeyCap;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.kit.Words;
-import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.ModelReview;
 import org.rafterbook.work.ReviewPoint;
@@ -73,7 +72,8 @@ final class ReviewPage {
     /**
      * @param thatTime opens the form that puts a flight right, and gets what brings the charts back
      */
-    ReviewPage(ReviewModel model, Keys keys, BiFunction<String, Runnable, ThatTimeForm> thatTime) {
+    ReviewPage(
+            ReviewModel model, Keys keys, QuantityFormat format, BiFunction<String, Runnable, ThatTimeForm> thatTime) {
         this.model = model;
         this.thatTime = thatTime;
         table = new ChangeTable(model);
@@ -82,7 +82,7 @@ final class ReviewPage {
         trials = new TrialsPanel(model, keys, this::toTrials);
         tryNext = new TryNext(model, keys, this::toForm, this::toTrials);
         times = new TimeAgainst(model, keys);
-        touch = new ChanceToTouch(model, new QuantityFormat(DisplayUnits.METRIC));
+        touch = new ChanceToTouch(model, format);
         keys.on("W", "Trim changes", this::toTable).at(table.view());
         faces(keys);
         times.choice().key(keys.on("V", "Against margin or a setting", this::toPlot));

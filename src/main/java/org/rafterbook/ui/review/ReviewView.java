@@ -29,6 +29,8 @@ import org.rafterbook.ui.kit.Words;
 import org.rafterbook.ui.shell.Place;
 import org.rafterbook.ui.shell.PlaceId;
 import org.rafterbook.ui.shell.Tools;
+import org.rafterbook.units.DisplayUnits;
+import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.ModelReview;
 import org.rafterbook.work.ReviewDesk;
 import org.rafterbook.work.ReviewWords;
@@ -51,7 +53,12 @@ public final class ReviewView implements Place {
     private final ObservableList<Node> figures;
     private final HBox footNote = Lay.row(4, new AtLeastSign(), Words.aside("at least this long: cut short"));
 
+    /** Metric units. */
     public ReviewView(ReviewDesk desk, Tools tools) {
+        this(desk, tools, DisplayUnits.METRIC);
+    }
+
+    public ReviewView(ReviewDesk desk, Tools tools, DisplayUnits units) {
         errors = tools.errors();
         model = new ReviewModel(desk, tools.background(), progress);
         keys = tools.keys();
@@ -69,7 +76,8 @@ public final class ReviewView implements Place {
         model.stoppedProperty().subscribe(on -> Lay.show(computing, on));
         figures = FXCollections.observableArrayList(
                 progress, computing, Buttons.secondary(equal), Buttons.secondary(full), modelButton);
-        page = new ReviewPage(model, keys, (flight, leave) -> thatTime(tools, flight, leave));
+        page = new ReviewPage(
+                model, keys, new QuantityFormat(units), (flight, leave) -> thatTime(tools, flight, leave));
         keys.on("H", "History", strip.node()::requestFocus).at(strip.node());
         keys.on("Enter", "Only the flights of the picked change", this::turnOnlyItsFlights);
         keys.on("Esc", "Back: end the search, show all flights", this::back);
