@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.units.Counted;
 import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityFormat;
@@ -140,7 +141,7 @@ public record Ceiling(double limitM, List<Risk> curve, Span flownNm, int flights
     /** What it says for a chance of 1 in 20, 1 in 10 and 1 in 5. */
     public String sentence(QuantityFormat format) {
         Advice careful = torqueFor(0.05);
-        String base = " (" + Figures.count(flights, "flight") + ", " + touched + " touched)";
+        String base = " (" + Counted.of(flights, "flight") + ", " + touched + " touched)";
         if (careful == null) {
             return String.format(
                     Locale.ROOT,

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.rafterbook.units.Counted;
 
 /**
  * How high a model climbs for a launch torque, from its own flights: ln(peak height) = a + b ln(torque) + settings + day +
@@ -63,7 +64,7 @@ public final class CeilingModel {
                 all.stream().map(HeightFlight::of).filter(Objects::nonNull).toList();
         if (flights.size() < FEWEST) {
             return Answer.cannotTell("Launch torque and peak height are known together for "
-                    + Figures.count(flights.size(), "flight") + " on a full motor. " + FEWEST
+                    + Counted.of(flights.size(), "flight") + " on a full motor. " + FEWEST
                     + " are needed before anything can be told: log both.");
         }
         double lnReference = flights.stream()

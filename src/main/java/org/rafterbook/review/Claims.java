@@ -28,7 +28,7 @@ public record Claims(int judged) {
     public String line() {
         return judged == 0
                 ? ""
-                : Figures.count(judged, "change")
+                : Counted.of(judged, "change")
                         + " judged. If none had any effect, a season like this would still show a \u201craised\u201d or"
                         + " \u201clowered\u201d about once in " + onceIn(FALSE_SURE) + ".";
     }

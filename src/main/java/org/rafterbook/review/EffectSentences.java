@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.units.Counted;
 
 /** Says in words what is known of one change; effects in whole per cent, each with its interval and flights. */
 final class EffectSentences {
@@ -134,7 +135,7 @@ final class EffectSentences {
         String where = neither ? "at either value" : "at " + change.setting().show(open);
         String what = change.atLeastFrom() + change.atLeastTo() == 0 || cutShort == 0
                 ? "no flight " + where + " counts yet"
-                : "no clean flight " + where + " yet, " + Figures.count(cutShort, "flight") + " there "
+                : "no clean flight " + where + " yet, " + Counted.of(cutShort, "flight") + " there "
                         + (cutShort == 1 ? "was" : "were") + " cut short and "
                         + (cutShort == 1 ? "says" : "say") + " only \u201cat least\u201d";
         sentences.add(name() + ": no answer yet, " + what + ". " + capital(flights())
@@ -155,7 +156,7 @@ final class EffectSentences {
                 ? "too few flights for an interval"
                 : "90 % interval " + Percent.band(low, high);
         sentences.add("Same-day comparison: " + Percent.signed(result.effectPercent()) + " (" + interval + "), "
-                + Figures.count(result.flightsFrom(), "flight") + " and " + result.flightsTo() + " on "
+                + Counted.of(result.flightsFrom(), "flight") + " and " + result.flightsTo() + " on "
                 + days(result.days()) + ".");
         if (result.orderNotMixed()) {
             sentences.add("Order not mixed, one value was always flown first: warming-up could be the cause.");
@@ -212,7 +213,7 @@ final class EffectSentences {
                         + (low == null || high == null
                                 ? " (too few flights for an interval)"
                                 : " (90 % interval " + Percent.band(low, high) + ")")
-                        + ", " + Figures.count(later.flightsFrom(), "flight") + " and " + later.flightsTo();
+                        + ", " + Counted.of(later.flightsFrom(), "flight") + " and " + later.flightsTo();
         sentences.add("Flown again from " + DAY.format(confirmation.laterDay()) + " on; the later days alone say "
                 + says + ".");
     }
@@ -230,12 +231,12 @@ final class EffectSentences {
         String common = change.commonDays() == 0
                 ? ", no day holds both"
                 : ", " + days(change.commonDays()) + (change.commonDays() == 1 ? " holds both" : " hold both");
-        return Figures.count(change.flightsFrom(), "clean flight") + " at "
+        return Counted.of(change.flightsFrom(), "clean flight") + " at "
                 + change.setting().show(change.from()) + " and "
                 + change.flightsTo() + " at " + change.setting().show(change.to()) + common
                 + (cutShort == 0
                         ? ""
-                        : "; " + Figures.count(cutShort, "cut-short flight") + (cutShort == 1 ? " counts" : " count")
+                        : "; " + Counted.of(cutShort, "cut-short flight") + (cutShort == 1 ? " counts" : " count")
                                 + " as \u201cat least\u201d");
     }
 
@@ -244,7 +245,7 @@ final class EffectSentences {
     }
 
     private static String days(int days) {
-        return Figures.count(days, "day");
+        return Counted.of(days, "day");
     }
 
     private static String capital(String text) {

@@ -3,6 +3,7 @@ package org.rafterbook.review;
 import java.util.ArrayList;
 import java.util.List;
 import org.rafterbook.units.ClockTime;
+import org.rafterbook.units.Counted;
 import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityFormat;
 
@@ -54,7 +55,7 @@ public record ExpectedFlight(
                 .toList();
         if (alike.size() < FEWEST) {
             return Answer.cannotTell("Cannot tell yet what to expect: "
-                    + Figures.count(alike.size(), "flight") + " of " + model
+                    + Counted.of(alike.size(), "flight") + " of " + model
                     + (next.partialFraction() < 1 ? " on this part of a motor" : " on a full motor")
                     + (alike.size() == 1 ? " counts" : " count") + " so far, " + FEWEST + " are needed.");
         }
@@ -95,13 +96,13 @@ public record ExpectedFlight(
         List<String> sentences = new ArrayList<>();
         sentences.add("About " + ClockTime.minutesSeconds(durationS) + " (90 % band "
                 + ClockTime.minutesSeconds(bandS.low()) + " to " + ClockTime.minutesSeconds(bandS.high()) + "), from "
-                + Figures.count(flights, "flight") + " of " + model
+                + Counted.of(flights, "flight") + " of " + model
                 + (atLeast > 0 ? ", " + atLeast + " of them \"at least\"" : "") + ".");
         if (sameSettings == 0) {
             sentences.add("None of these flights had these settings: the band allows for what they may do.");
         }
         if (unscaled > 0) {
-            sentences.add(Figures.count(unscaled, "flight") + " could not be scaled to these turns or this air.");
+            sentences.add(Counted.of(unscaled, "flight") + " could not be scaled to these turns or this air.");
         }
         if (peak instanceof Answer.Known<PeakHeight> known) {
             PeakHeight height = known.value();
@@ -110,7 +111,7 @@ public record ExpectedFlight(
                             Quantity.HEIGHT,
                             height.bandM().low(),
                             height.bandM().high()) + "), from "
-                    + Figures.count(height.flights(), "flight") + ".");
+                    + Counted.of(height.flights(), "flight") + ".");
         } else if (peak instanceof Answer.CannotTell<PeakHeight> open) {
             sentences.add(open.sentence());
         }

@@ -68,9 +68,4 @@ final class Figures {
         double p = (double) odds[0] / odds[1];
         return Math.abs(StrictMath.log(p / (1 - p)) - StrictMath.log(chance / (1 - chance)));
     }
-
-    /** A count with its noun in singular or plural, such as "1 flight". */
-    static String count(long n, String noun) {
-        return n + " " + noun + (n == 1 ? "" : "s");
-    }
 }

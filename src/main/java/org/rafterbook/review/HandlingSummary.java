@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.units.Counted;
 
 /**
  * How a group of flights handled: the outcome that stands beside the time, because a slower version that recovers may be
@@ -80,7 +81,7 @@ public record HandlingSummary(int flights, Share recovered, Rate stalls, Rate st
     /** What is known, such as "Upsets recovered: 3 of 4 (36 to 94 %). Stalls: 0.4 a flight (0.2 to 0.9), 4 in 10 flights." */
     public String sentence() {
         if (isEmpty()) {
-            return "Nothing noted about handling on " + Figures.count(flights, "flight") + ".";
+            return "Nothing noted about handling on " + Counted.of(flights, "flight") + ".";
         }
         StringBuilder text = new StringBuilder();
         if (recovered.isKnown()) {

@@ -1,5 +1,6 @@
 package org.rafterbook.review;
 
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record Level(String key, @Nullable Double value, String label) {
 
+    private static final Pattern PLAIN = Pattern.compile("-?\\d{1,9}(\\.\\d{1,9})?");
     private static final char MINUS = '\u2212';
 
     /** A value that is a number, in the setting's own unit. */
@@ -24,6 +26,11 @@ public record Level(String key, @Nullable Double value, String label) {
     /** A value that is a word. */
     public static Level word(String word) {
         return new Level(word, null, word);
+    }
+
+    /** The value as a number, also where a setting that holds words holds one that is written as a number. */
+    public @Nullable Double asNumber() {
+        return value != null ? value : PLAIN.matcher(label).matches() ? Double.valueOf(label) : null;
     }
 
     /** True where both name the same value, whatever their labels. */

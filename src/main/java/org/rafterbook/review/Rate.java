@@ -1,6 +1,7 @@
 package org.rafterbook.review;
 
 import org.hipparchus.distribution.continuous.GammaDistribution;
+import org.rafterbook.units.Counted;
 
 /**
  * How often something happened a flight, with the exact 90 % interval of a Poisson count (Garwood 1936, Biometrika
@@ -21,7 +22,7 @@ public record Rate(int count, int flights, double low, double high) {
     /** The rate with an interval of another coverage. */
     static Rate of(int count, int flights, double coverage) {
         if (count < 0 || flights < 0) {
-            throw new IllegalArgumentException(count + " in " + Figures.count(flights, "flight"));
+            throw new IllegalArgumentException(count + " in " + Counted.of(flights, "flight"));
         }
         if (flights == 0) {
             return new Rate(0, 0, 0, 0);
@@ -46,6 +47,6 @@ public record Rate(int count, int flights, double low, double high) {
         return flights == 0
                 ? "not counted"
                 : Figures.value(perFlight(), 0.1) + " a flight (" + Figures.value(low, 0.1) + " to "
-                        + Figures.value(high, 0.1) + "), " + count + " in " + Figures.count(flights, "flight");
+                        + Figures.value(high, 0.1) + "), " + count + " in " + Counted.of(flights, "flight");
     }
 }

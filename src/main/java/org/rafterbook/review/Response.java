@@ -3,6 +3,7 @@ package org.rafterbook.review;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.units.Counted;
 
 /**
  * How duration goes with one quantity, as far as the flights tell.
@@ -78,8 +79,8 @@ public record Response(
         } else {
             sentences.add("Too little is known to say which values cost less than 1 %.");
         }
-        String base = "From " + Figures.count(points.size(), "flight") + " at " + valuesFlown + " values on "
-                + Figures.count(days, "day");
+        String base = "From " + Counted.of(points.size(), "flight") + " at " + valuesFlown + " values on "
+                + Counted.of(days, "day");
         sentences.add(base + (atLeast() > 0 ? ", " + atLeast() + " of them counted as \"at least\"." : "."));
         if (parabola != null && flown.holds(parabola.low()) && flown.holds(parabola.high())) {
             sentences.add("A plain parabola through the same flights has its top between " + show(parabola.low())

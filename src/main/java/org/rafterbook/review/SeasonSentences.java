@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.units.ClockTime;
+import org.rafterbook.units.Counted;
 
 /** Says in words what a season's flights tell as a whole, and what is needed where they tell too little. */
 final class SeasonSentences {
@@ -47,7 +48,7 @@ final class SeasonSentences {
     private void flights() {
         int exact = exact();
         int left = input.flights().size() - counted.size();
-        sentences.add(Figures.count(input.flights().size(), "flight") + " of " + input.model() + ": "
+        sentences.add(Counted.of(input.flights().size(), "flight") + " of " + input.model() + ": "
                 + exact + " clean, " + (counted.size() - exact) + " cut short and counted as \u201cat least\u201d, "
                 + left + " left out.");
         if (counted.size() < 2) {
@@ -124,19 +125,19 @@ final class SeasonSentences {
         int assumed =
                 (int) counted.stream().filter(ReviewFlight::humidityAssumed).count();
         if (assumed > 0) {
-            sentences.add(Figures.count(assumed, "flight")
+            sentences.add(Counted.of(assumed, "flight")
                     + (assumed == 1 ? " has no humidity of its own" : " have no humidity of their own")
                     + ": 50 % was assumed.");
         }
         int partial = (int) counted.stream().filter(f -> f.motor().isPartial()).count();
         if (partial > 0) {
-            sentences.add(Figures.count(partial, "flight") + " on a part of the motor " + (partial == 1 ? "is" : "are")
+            sentences.add(Counted.of(partial, "flight") + " on a part of the motor " + (partial == 1 ? "is" : "are")
                     + " scaled to the full one and compared only with their like.");
         }
     }
 
     private static String filled(int flights, String what) {
-        return Figures.count(flights, "flight") + " without " + what + (flights == 1 ? " takes its" : " take their")
+        return Counted.of(flights, "flight") + " without " + what + (flights == 1 ? " takes its" : " take their")
                 + " session's mean, else the season's.";
     }
 
@@ -148,11 +149,11 @@ final class SeasonSentences {
                     .filter(Objects::nonNull)
                     .toList();
             String words = levels.stream()
-                    .filter(level -> level.value() == null)
+                    .filter(level -> level.asNumber() == null)
                     .map(level -> "\u201c" + level.label() + "\u201d")
                     .distinct()
                     .collect(Collectors.joining(", "));
-            boolean numbers = levels.stream().anyMatch(level -> level.value() != null);
+            boolean numbers = levels.stream().anyMatch(level -> level.asNumber() != null);
             if (numbers && !words.isEmpty()) {
                 sentences.add(input.setting(key).label() + " is a number on some flights and words on others (" + words
                         + "): each is taken as a value of its own. Where they mean the same, put the value right.");

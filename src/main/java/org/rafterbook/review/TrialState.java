@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.review.TrialPlan.Side;
+import org.rafterbook.units.Counted;
 
 /**
  * How far an open trial is: flights done and left, and what to fly next. It carries no times, so that nothing can be read
@@ -132,16 +133,16 @@ public record TrialState(TrialPlan plan, List<Slot> slots, int extra, int notCou
                         : "Next: " + plan.setting().label() + " "
                                 + plan.setting().show(next) + ".");
         if (pairsSplit > 0) {
-            sentences.add(Figures.count(pairsSplit, "pair")
+            sentences.add(Counted.of(pairsSplit, "pair")
                     + " had its two values flown on different days and tells less for it.");
         } else if (days > 1) {
             sentences.add("Flown on " + days + " days; each pair was completed on one day, so the comparison holds.");
         }
         if (notCounted > 0) {
-            sentences.add(Figures.count(notCounted, "flight") + " left out: its place is flown again.");
+            sentences.add(Counted.of(notCounted, "flight") + " left out: its place is flown again.");
         }
         if (extra > 0) {
-            sentences.add(Figures.count(extra, "flight") + " beyond the plan; judged with the others.");
+            sentences.add(Counted.of(extra, "flight") + " beyond the plan; judged with the others.");
         }
         return List.copyOf(sentences);
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.units.Counted;
 
 /**
  * What a judged trial says.
@@ -93,7 +94,7 @@ public record TrialStatement(
                 : "90 % interval " + Percent.band(low, high);
         return plan.setting().show(plan.b()) + " against " + plan.setting().show(plan.a()) + " "
                 + Percent.signed(alone.effectPercent()) + " (" + interval + "), from " + alone.flightsFrom() + " + "
-                + alone.flightsTo() + " clean flights on " + Figures.count(alone.days(), "day")
+                + alone.flightsTo() + " clean flights on " + Counted.of(alone.days(), "day")
                 + ", these flights alone.";
     }
 }

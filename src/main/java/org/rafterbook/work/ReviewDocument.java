@@ -150,7 +150,8 @@ public final class ReviewDocument {
     }
 
     private static Object value(Level level) {
-        return level.value() == null ? level.label() : level.value();
+        Double number = level.asNumber();
+        return number == null ? level.label() : number;
     }
 
     private List<Map<String, @Nullable Object>> handling() {

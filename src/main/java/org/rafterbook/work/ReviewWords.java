@@ -46,11 +46,6 @@ public final class ReviewWords {
         return text.equals("−0") || text.equals("0") ? "0" : percent > 0 ? "+" + text : text;
     }
 
-    /** A count with its noun, such as "1 flight". */
-    public static String count(int n, String noun) {
-        return Counted.of(n, noun);
-    }
-
     /** Everything to be said of a change: the statement first, then the same-day comparison, or that there is none. */
     public static List<String> sentences(ReviewChange change) {
         return change.said().sentences();
@@ -113,8 +108,8 @@ public final class ReviewWords {
                 points.stream().filter(p -> answer.enters(p) && p.atLeast()).count();
         int out = points.size() - clean - atLeast;
         String versions = points.stream().map(ReviewPoint::version).distinct().collect(Collectors.joining(", "));
-        return count(clean, "clean flight") + " on "
-                + count(days(answer, points).size(), "day")
+        return Counted.of(clean, "clean flight") + " on "
+                + Counted.of(days(answer, points).size(), "day")
                 + (atLeast == 0 ? "" : ", " + atLeast + " cut short and counted as \u201cat least\u201d")
                 + (out == 0 ? "" : ", " + out + " left out")
                 + (versions.isEmpty() ? "." : "; flown on " + versions + ".");
@@ -130,10 +125,11 @@ public final class ReviewWords {
     /** What the whole review rests on, one sentence each. */
     public static List<String> basis(ModelReview answer) {
         List<String> sentences = new ArrayList<>();
-        sentences.add(count(answer.counted(), "flight") + " on " + count(answer.versions(), "version") + ", "
-                + count(answer.riggings().size(), "rigging") + ", " + count(answer.trimChanges(), "change") + ".");
+        sentences.add(Counted.of(answer.counted(), "flight") + " on " + Counted.of(answer.versions(), "version") + ", "
+                + Counted.of(answer.riggings().size(), "rigging") + ", " + Counted.of(answer.trimChanges(), "change")
+                + ".");
         if (answer.waiting() > 0) {
-            sentences.add(count(answer.waiting(), "flight") + " of the open trial enter when it is judged.");
+            sentences.add(Counted.of(answer.waiting(), "flight") + " of the open trial enter when it is judged.");
         }
         SeasonFigures season = answer.season();
         if (season != null) {

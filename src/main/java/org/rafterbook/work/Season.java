@@ -41,6 +41,7 @@ public record Season(List<Flown> flights, Map<String, Visit> visits, Map<String,
      * @param atLeast true where the time is only a lower bound
      * @param counts false where the flight says nothing about the model
      * @param margin stability margin, fraction of the mean chord
+     * @param marginBand what the margin is uncertain by on its own, fraction of the mean chord
      * @param torqueNm torque at launch, N m
      * @param fraction part of a full motor, 1 for a full one
      */
@@ -58,6 +59,7 @@ public record Season(List<Flown> flights, Map<String, Visit> visits, Map<String,
             boolean atLeast,
             boolean counts,
             @Nullable Double margin,
+            @Nullable Double marginBand,
             @Nullable Double torqueNm,
             @Nullable String motorId,
             double fraction,
@@ -139,6 +141,7 @@ public record Season(List<Flown> flights, Map<String, Visit> visits, Map<String,
      *
      * @param changes what made it, at its first rigging in this season
      * @param margin of its last flight
+     * @param marginBand what that is uncertain by on its own
      */
     public record VersionSeason(
             String version,
@@ -148,7 +151,8 @@ public record Season(List<Flown> flights, Map<String, Visit> visits, Map<String,
             LocalDate last,
             int flights,
             int sessions,
-            @Nullable Double margin) {}
+            @Nullable Double margin,
+            @Nullable Double marginBand) {}
 
     /** The year in which the season of a day begins: in July, so that a winter is one season. */
     public static int year(LocalDate day) {
@@ -249,7 +253,8 @@ public record Season(List<Flown> flights, Map<String, Visit> visits, Map<String,
                     last.date(),
                     own.size(),
                     (int) own.stream().map(Flown::sessionId).distinct().count(),
-                    last.margin()));
+                    last.margin(),
+                    last.marginBand()));
         });
         versions.sort(Comparator.comparingInt(VersionSeason::number).reversed());
         return versions;

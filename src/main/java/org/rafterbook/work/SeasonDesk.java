@@ -86,7 +86,7 @@ public final class SeasonDesk {
                 .keySet()
                 .forEach(model -> ReviewReading.history(riggings.strip(model))
                         .forEach(rigging -> turns.put(rigging.id(), rigging)));
-        Map<MarginKey, @Nullable Double> known = new HashMap<>();
+        Map<MarginKey, MarginAnswer> known = new HashMap<>();
         Map<String, Integer> standing = new HashMap<>();
         List<Season.Flown> flown = new ArrayList<>();
         for (FlightLine line : read.lines()) {
@@ -194,7 +194,7 @@ public final class SeasonDesk {
                 : new Season.Turn(before == null ? List.of() : rigging.changes(), rigging.back(), rigging.trial());
     }
 
-    private @Nullable Double margin(FlightLine line, Map<MarginKey, @Nullable Double> known) {
+    private @Nullable MarginAnswer margin(FlightLine line, Map<MarginKey, MarginAnswer> known) {
         Version version = line.version();
         if (version == null) {
             return null;
@@ -204,12 +204,13 @@ public final class SeasonDesk {
                 version.id(), motor == null ? null : motor.id(), line.flight().partialFraction());
         if (!known.containsKey(key)) {
             MarginAnswer answer = margins.ofFlight(line);
-            known.put(key, answer == null ? null : answer.margin());
+            known.put(key, answer == null ? MarginAnswer.unknown("") : answer);
         }
         return known.get(key);
     }
 
-    private static Season.Flown flown(FlightLine line, Read read, Season.@Nullable Turn turn, @Nullable Double margin) {
+    private static Season.Flown flown(
+            FlightLine line, Read read, Season.@Nullable Turn turn, @Nullable MarginAnswer margin) {
         Flight flight = line.flight();
         Model model = line.model();
         Version version = line.version();
@@ -228,7 +229,8 @@ public final class SeasonDesk {
                 flight.durationS(),
                 outcome.kind() == Outcome.Kind.AT_LEAST,
                 outcome.kind() != Outcome.Kind.LEFT_OUT,
-                margin,
+                margin == null ? null : margin.margin(),
+                margin == null ? null : margin.band(),
                 line.wind() == null ? null : line.wind().launchTorqueNm(),
                 line.motor() == null ? null : line.motor().id(),
                 flight.partialFraction(),

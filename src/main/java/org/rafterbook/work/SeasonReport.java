@@ -32,7 +32,9 @@ public record SeasonReport(Season season, String name, String flyer, DisplayUnit
                 .paragraph(head())
                 .paragraph(
                         "≥ stands before a time that was cut short: the model would have flown at least so long. Times"
-                                + " and bests are a diary; whether a trim change raised them, flights of one day tell in Review.");
+                                + " and bests are a diary; whether a trim change raised them, flights of one day tell in"
+                                + " Review. A margin stands with what it is uncertain by on its own; differences"
+                                + " between versions of one model are far surer.");
         bests(page);
         season.byModel().forEach(model -> versions(page, model));
         evenings(page);
@@ -61,7 +63,7 @@ public record SeasonReport(Season season, String name, String flyer, DisplayUnit
                     time(f),
                     day(f.date()),
                     f.version(),
-                    percent(f.margin()),
+                    margin(f.margin(), f.marginBand()),
                     format.text(Quantity.HEIGHT, best.ceilingM()),
                     best.className() == null ? "" : best.className()));
         }
@@ -92,7 +94,7 @@ public record SeasonReport(Season season, String name, String flyer, DisplayUnit
                             day(v.first()),
                             day(v.last()),
                             String.valueOf(v.flights()),
-                            percent(v.margin())));
+                            margin(v.margin(), v.marginBand())));
         }
         page.table(
                 model.model() + ", " + Counted.of(model.flights().size(), "flight") + " on "
@@ -144,7 +146,7 @@ public record SeasonReport(Season season, String name, String flyer, DisplayUnit
                     model(f),
                     f.version(),
                     time(f),
-                    percent(f.margin()),
+                    margin(f.margin(), f.marginBand()),
                     format.text(Quantity.TORQUE, f.torqueNm()),
                     f.notes() == null ? "" : f.notes()));
         }
@@ -179,7 +181,11 @@ public record SeasonReport(Season season, String name, String flyer, DisplayUnit
         return f.atLeast() ? ClockTime.atLeast(seconds) : ClockTime.minutesSeconds(seconds);
     }
 
-    private static String percent(@Nullable Double fraction) {
-        return fraction == null ? QuantityFormat.UNKNOWN : QuantityFormat.rounded(fraction * 100, 1);
+    /** A margin in per cent with what it is uncertain by on its own, such as "5.5 ± 8". */
+    public static String margin(@Nullable Double fraction, @Nullable Double band) {
+        return fraction == null
+                ? QuantityFormat.UNKNOWN
+                : QuantityFormat.rounded(fraction * 100, 1)
+                        + (band == null ? "" : " ± " + QuantityFormat.rounded(band * 100, 0));
     }
 }

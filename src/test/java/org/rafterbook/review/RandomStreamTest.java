@@ -62,4 +62,15 @@ class RandomStreamTest {
     private static double square(double x) {
         return x * x;
     }
+
+    @Test
+    void theLogarithmIsThatOfTheStandardLibraryToTheLastPlaces() {
+        RandomStream random = new RandomStream(5);
+        for (int i = 0; i < 100_000; i++) {
+            double x = i % 2 == 0 ? random.uniform() : Math.pow(10, 40 * random.uniform() - 20);
+            double exact = StrictMath.log(x);
+            assertThat(RandomStream.ln(x)).isCloseTo(exact, within(4e-16 * Math.max(Math.abs(exact), 0.3)));
+        }
+        assertThat(RandomStream.ln(1)).isZero();
+    }
 }

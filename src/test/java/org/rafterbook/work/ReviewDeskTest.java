@@ -427,4 +427,64 @@ class ReviewDeskTest {
         evenings.fly(500);
         assertThat(new ReviewDesk(evenings.book(), MarginPercent.NONE).models()).containsExactly(evenings.model());
     }
+
+    @Test
+    void aChangeWithAnOpenTrialBetweenKeepsItsVersions() {
+        evenings.fly(500);
+        evenings.fly(505);
+        Trials trials = evenings.book().trials();
+        String model = evenings.model().id();
+        trials.open(model, wing.id(), Setting.of(0.149), Setting.of(0.143), 3);
+        trials.setNext(model);
+        evenings.fly(520);
+        trials.setNext(model);
+        evenings.fly(525);
+        evenings.trim(wing, 0.146);
+        evenings.fly(540);
+        evenings.fly(545);
+        ReviewChange change = review().changes().stream()
+                .filter(c -> Objects.equals(c.to().value(), 146.0))
+                .findFirst()
+                .orElseThrow();
+        assertThat(change.from().value()).isEqualTo(149.0);
+        assertThat(change.fromVersion()).isEqualTo(2);
+        assertThat(change.toVersion()).isEqualTo(4).isNotEqualTo(change.fromVersion());
+    }
+
+    @Test
+    void whatAlwaysMovedTogetherIsToldOnceButAnsweredForEachSetting() {
+        SettingDef loop = evenings.setting("loop", "LENGTH", "mm");
+        SettingDef propeller = evenings.setting("propeller", "TEXT", "");
+        for (int i = 0; i < 4; i++) {
+            boolean other = i % 2 == 1;
+            evenings.trim(
+                    Map.of(
+                            wing.id(), Setting.of(0.149),
+                            loop.id(), Setting.of(other ? 0.36 : 0.33),
+                            propeller.id(), Setting.of(other ? "300" : "320")),
+                    null);
+            evenings.fly(500 + 9 * i);
+            evenings.fly(503 + 8 * i);
+        }
+        ModelReview answer = review();
+        assertThat(answer.changes()).hasSize(2);
+        assertThat(answer.changesToTell()).hasSize(1);
+        assertThat(ReviewText.of(List.of(answer))).containsOnlyOnce("always changed together");
+        Object changes = ReviewDocument.of(List.of(answer)).get("changes");
+        assertThat((List<?>) changes).hasSize(2);
+        assertThat(changes.toString()).contains("from=320.0, to=300.0");
+    }
+
+    @Test
+    void theBasisOfAChangeTellsFlightsDaysAndVersionsAtEachValue() {
+        evening();
+        ModelReview answer = review();
+        assertThat(ReviewWords.basis(answer, answer.changes().get(0)))
+                .containsExactly(
+                        "What \u201cwing edge 149 \u2192 146 mm\u201d rests on:",
+                        "At 149 mm: 4 clean flights on 1 day; flown on t2.",
+                        "At 146 mm: 3 clean flights on 1 day, 1 cut short and counted as \u201cat least\u201d; flown on"
+                                + " t3.",
+                        "Clean flights at both on 20 Jan 2026.");
+    }
 }

@@ -41,6 +41,7 @@ class SeasonTest {
                 atLeast,
                 true,
                 0.071,
+                0.08,
                 0.0026,
                 "M1",
                 fraction,

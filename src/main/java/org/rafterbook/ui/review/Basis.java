@@ -9,6 +9,7 @@ import javafx.scene.Node;
 import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.action.Keys;
 import org.rafterbook.ui.kit.Buttons;
+import org.rafterbook.units.Counted;
 import org.rafterbook.work.FlightFlag;
 import org.rafterbook.work.ModelReview;
 import org.rafterbook.work.ReviewChange;
@@ -61,7 +62,7 @@ final class Basis {
             ReviewWords.basis(answer).stream().map(Sentences::prose).forEach(said::add);
             int partial = answer.setAside();
             if (partial > 0) {
-                said.add(Sentences.small(ReviewWords.count(partial, "flight")
+                said.add(Sentences.small(Counted.of(partial, "flight")
                         + " on partial motors set aside; F takes them in, scaled and compared with their like."));
             }
             answer.leftOut().stream()

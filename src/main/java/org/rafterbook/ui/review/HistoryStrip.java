@@ -5,8 +5,8 @@ import java.util.List;
 import org.rafterbook.ui.chart.Axis;
 import org.rafterbook.ui.chart.Chart;
 import org.rafterbook.ui.chart.FlightMark;
+import org.rafterbook.units.Counted;
 import org.rafterbook.work.ModelReview;
-import org.rafterbook.work.ReviewWords;
 
 /** The history along the top: one tick a flight, its mark at its time, every trim change an upright hairline. */
 final class HistoryStrip {
@@ -49,7 +49,7 @@ final class HistoryStrip {
                     List.of()));
             return;
         }
-        chart.says("History of " + ReviewWords.count(now.flights().size(), "flight") + " of "
+        chart.says("History of " + Counted.of(now.flights().size(), "flight") + " of "
                 + answer.model().name());
         chart.show(new Chart.Content<>(
                 new Axis("", "", 0, now.width(), now.graduation()),

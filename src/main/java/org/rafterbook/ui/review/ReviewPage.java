@@ -20,10 +20,10 @@ import org.rafterbook.ui.kit.KeyCap;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.kit.Words;
+import org.rafterbook.units.Counted;
 import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.ModelReview;
 import org.rafterbook.work.ReviewPoint;
-import org.rafterbook.work.ReviewWords;
 
 /**
  * What stands below the history: the table of changes over what is said of them, times and chances beside it. Where there
@@ -249,7 +249,7 @@ final class ReviewPage {
 
     private void show(@Nullable ModelReview answer) {
         if (answer != null) {
-            flights.setText(ReviewWords.count(answer.counted(), "flight")
+            flights.setText(Counted.of(answer.counted(), "flight")
                     + (answer.atLeast() == 0 ? "" : ", " + answer.atLeast() + " of them \"at least\"")
                     + (answer.changes().isEmpty() ? "" : "; 90 % intervals"));
             claims.setText(answer.claims().line());

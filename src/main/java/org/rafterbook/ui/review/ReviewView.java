@@ -29,11 +29,11 @@ import org.rafterbook.ui.kit.Words;
 import org.rafterbook.ui.shell.Place;
 import org.rafterbook.ui.shell.PlaceId;
 import org.rafterbook.ui.shell.Tools;
+import org.rafterbook.units.Counted;
 import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.ModelReview;
 import org.rafterbook.work.ReviewDesk;
-import org.rafterbook.work.ReviewWords;
 
 /** The place Review: history along the top, which trim change raised the time, and all it rests on. */
 public final class ReviewView implements Place {
@@ -133,7 +133,7 @@ public final class ReviewView implements Place {
                 answer == null
                         ? loaded ? "" : "reading the flights …"
                         : answer.model().name() + ", "
-                                + ReviewWords.count(answer.points().size(), "flight"));
+                                + Counted.of(answer.points().size(), "flight"));
     }
 
     /** Shows the model of this id. */

@@ -50,26 +50,30 @@ final class Diary {
                 .styled("strong")
                 .grow();
         bests.number("time", "", 4.8, b -> SeasonWords.time(b.flight())).styled("time");
-        bests.text("day", 6.6, b -> SeasonWords.day(b.flight().date()));
+        bests.text("day", 4.6, b -> SeasonWords.shortDay(b.flight().date()));
         bests.node("version", 4.8, b -> marked(b.flight()));
-        bests.number("margin", "%", 4.2, b -> SeasonWords.percent(b.flight().margin()));
+        bests.number(
+                "margin",
+                "%",
+                4.8,
+                b -> SeasonWords.percent(b.flight().margin(), b.flight().marginBand()));
         bests.number(
                 "torque",
                 format.unitOf(Quantity.TORQUE),
                 4.4,
                 b -> format.number(Quantity.TORQUE, b.flight().torqueNm()));
-        bests.text("under", 8.8, b -> SeasonWords.under(b, format)).styled("quiet");
+        bests.text("under", 10.4, b -> SeasonWords.under(b, format)).styled("quiet");
         versions.node("version", 4.8, v -> Table.marked(mark(v.number(), false), v.version()));
         versions.text("what changed", 10, v -> String.join("; ", v.changes())).grow();
-        versions.text("first", 6.8, v -> SeasonWords.day(v.first()));
-        versions.text("last", 6.8, v -> SeasonWords.day(v.last()));
+        versions.text("first", 4.6, v -> SeasonWords.shortDay(v.first()));
+        versions.text("last", 4.6, v -> SeasonWords.shortDay(v.last()));
         versions.number("flights", "", 4.2, v -> String.valueOf(v.flights()));
         versions.number("evenings", "", 5, v -> String.valueOf(v.sessions()));
-        versions.number("margin", "%", 4.2, v -> SeasonWords.percent(v.margin()));
-        flights.text("day", 6.8, f -> SeasonWords.day(f.date()));
+        versions.number("margin", "%", 4.8, v -> SeasonWords.percent(v.margin(), v.marginBand()));
+        flights.text("day", 6.4, f -> SeasonWords.day(f.date()));
         flights.node("version", 4.8, Diary::marked);
         flights.number("time", "", 5.5, SeasonWords::time);
-        flights.number("margin", "%", 4.2, f -> SeasonWords.percent(f.margin()));
+        flights.number("margin", "%", 4.8, f -> SeasonWords.percent(f.margin(), f.marginBand()));
         flights.number(
                 "torque", format.unitOf(Quantity.TORQUE), 4.4, f -> format.number(Quantity.TORQUE, f.torqueNm()));
         flights.text("model", 5.5, Season.Flown::model);

@@ -16,15 +16,15 @@ final class Evenings {
     private final Sheet.Section section;
 
     Evenings(QuantityFormat format) {
-        table.text("day", 7, e -> SeasonWords.day(e.visit().date())).styled("strong");
-        table.number("flights", "", 4.5, e -> String.valueOf(e.flights()));
-        table.number("best", "", 5, e -> SeasonWords.time(e.bestS(), false)).styled("time");
+        table.text("day", 6.2, e -> SeasonWords.day(e.visit().date())).styled("strong");
+        table.number("flights", "", 4, e -> String.valueOf(e.flights()));
+        table.number("best", "", 4.6, e -> SeasonWords.time(e.bestS(), false)).styled("time");
         table.number(
                 "air",
                 format.unitOf(Quantity.TEMPERATURE),
-                4.5,
+                3.6,
                 e -> format.number(Quantity.TEMPERATURE, e.visit().temperatureK()));
-        table.number("changes", "", 5.5, e -> String.valueOf(e.changes()));
+        table.number("changes", "", 4.6, e -> String.valueOf(e.changes()));
         table.text("aim", 8, Evenings::aim).grow();
         section = Lay.grow(sheet.section("Evenings", "", Lay.grow(table)));
         section.setMinHeight(0);

@@ -16,6 +16,7 @@ import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.shell.Following;
 import org.rafterbook.ui.shell.Kept;
 import org.rafterbook.ui.shell.Tools;
+import org.rafterbook.units.Counted;
 import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.units.UserError;
 import org.rafterbook.work.Book;
@@ -161,7 +162,8 @@ final class SeasonModel {
     }
 
     private void tell(ExportSummary written) {
-        kept.say(written.flights() + " flights in " + written.files().size() + " files in "
+        kept.say(Counted.of(written.flights(), "flight") + " in "
+                + Counted.of(written.files().size(), "file") + " in "
                 + written.folder().getFileName());
     }
 }

@@ -10,11 +10,13 @@ import org.rafterbook.units.ClockTime;
 import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.Season;
+import org.rafterbook.work.SeasonReport;
 
 /** How the season is told. */
 final class SeasonWords {
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
+    private static final DateTimeFormatter SHORT = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
     private static final String[] COUNTS = {"no", "one", "two", "three", "four"};
 
     private SeasonWords() {}
@@ -34,8 +36,13 @@ final class SeasonWords {
         return time(flown.durationS(), flown.atLeast());
     }
 
-    static String percent(@Nullable Double fraction) {
-        return fraction == null ? QuantityFormat.UNKNOWN : QuantityFormat.rounded(fraction * 100, 1);
+    static String percent(@Nullable Double fraction, @Nullable Double band) {
+        return SeasonReport.margin(fraction, band);
+    }
+
+    /** A day of the season on show, whose year everybody knows. */
+    static String shortDay(LocalDate date) {
+        return SHORT.format(date);
     }
 
     static String hours(double seconds) {

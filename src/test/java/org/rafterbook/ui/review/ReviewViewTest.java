@@ -101,7 +101,7 @@ class ReviewViewTest {
                 .hasSize(1);
         assertThat(OnShow.words(scene))
                 .contains("+8 % (90 % interval +7 to +10 %)")
-                .contains("n = 4, 3")
+                .contains("4 and 3 flights")
                 .contains("8 flights, 1 of them \"at least\"");
         Fx.key(scene, KeyCode.R, "r");
         assertThat(OnShow.words(scene)).contains("8 flights on 2 versions, 4 riggings, 3 changes.");
