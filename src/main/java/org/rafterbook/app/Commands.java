@@ -20,7 +20,8 @@ import picocli.CommandLine.Command;
             ImportCommand.class,
             ExportCommand.class,
             CheckCommand.class,
-            BackupCommand.class
+            BackupCommand.class,
+            JoinCommand.class
         })
 final class Commands implements Runnable {
 

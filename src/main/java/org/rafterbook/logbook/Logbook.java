@@ -2,6 +2,7 @@ package org.rafterbook.logbook;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Function;
@@ -128,6 +129,25 @@ public final class Logbook implements AutoCloseable {
     /** Takes back the newest entry not yet taken back, by an entry of its own; a UserError when there is none. */
     public Undone undo() {
         return changing(sql -> new Outcome<>(Undo.run(sql), true));
+    }
+
+    /**
+     * Takes all of another logbook in as one entry, which undo takes back; what is here already is not added again.
+     *
+     * @return how many rows were added, by the words for one of them; empty where there was nothing new
+     * @throws UserError where the two contradict each other: nothing is taken in then
+     */
+    public Map<String, Integer> join(Logbook other) {
+        Map<String, List<Map<String, @Nullable Object>>> rows = other.readers.snapshot(Joining::rows);
+        return changing(sql -> {
+            ChangeLog log = new ChangeLog(sql, "joining of " + other.file.getFileName(), null);
+            RowWriter writing = new RowWriter(sql, log);
+            try {
+                return new Outcome<>(Joining.take(writing, rows), !log.isEmpty());
+            } finally {
+                writing.end();
+            }
+        });
     }
 
     /** Has the listener called after each change, on the thread that made it. */

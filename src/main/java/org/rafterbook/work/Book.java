@@ -1,15 +1,19 @@
 package org.rafterbook.work;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.logbook.Logbook;
 import org.rafterbook.logbook.Mode;
 import org.rafterbook.logbook.Subscription;
 import org.rafterbook.logbook.Undone;
+import org.rafterbook.units.UserError;
 
 /** The open logbook with all that works on it: what screens and commands are given. */
 public final class Book implements AutoCloseable {
@@ -160,6 +164,24 @@ public final class Book implements AutoCloseable {
     /** Sentences on what is wrong with the file; empty where it is sound. */
     public List<String> check() {
         return logbook.check();
+    }
+
+    /**
+     * Takes another logbook in as one entry, all or none; the other one stays as it is.
+     *
+     * @return how many things were added, by the words for one of them
+     */
+    public Map<String, Integer> join(Path other) {
+        try {
+            if (Files.exists(other) && Files.isSameFile(other, file())) {
+                throw UserError.badInput("That is the same logbook.");
+            }
+        } catch (IOException e) {
+            throw UserError.couldNot("The logbook " + other + " cannot be read.", e);
+        }
+        try (Logbook joined = Logbook.open(other, Mode.READ_ONLY)) {
+            return logbook.join(joined);
+        }
     }
 
     /** Writes a copy of the logbook; never over an existing file. */

@@ -41,7 +41,7 @@ final class ReadSheet {
     ReadSheet(DisplayUnits units, Consumer<String> picked) {
         QuantityFormat format = new QuantityFormat(units);
         rows.number("line", "", 3, row -> String.valueOf(row.line()));
-        rows.text("day", 6.8, row -> DAY.format(row.date()));
+        rows.text("day", 7.4, row -> DAY.format(row.date()));
         rows.text("model", 5.4, FlightRow::model);
         rows.number("time", "", 4, ReadSheet::time);
         rows.number(
@@ -58,7 +58,7 @@ final class ReadSheet {
         problems.node("what is wrong", 20, ReadSheet::sentence).grow();
         problems.rowHeight(3.4);
         doubts.number("line", "", 3, d -> String.valueOf(d.line()));
-        doubts.text("column", 8.6, d -> d.field().meaning());
+        doubts.text("column", 9.8, d -> d.field().meaning());
         doubts.node("look at", 16, d -> Words.prose(d.sentence(format))).grow();
         doubts.rowHeight(2.6).asHighAsItsRows(4);
         doubts.selectedProperty().subscribe(doubt -> {

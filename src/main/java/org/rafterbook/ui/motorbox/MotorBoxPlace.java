@@ -142,7 +142,7 @@ public final class MotorBoxPlace implements Place {
 
     private Sheet form(Button add, Button right) {
         Sheet form = new Sheet();
-        VBox parts = Lay.styled(Lay.column(12, pages, shownPage, Lay.row(8, add, right)), "section");
+        VBox parts = Lay.styled(Lay.column(12, pages, shownPage, Lay.column(8, add, right)), "section");
         ScrollPane rolling = new ScrollPane(parts);
         rolling.setFitToWidth(true);
         rolling.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
