@@ -1,5 +1,7 @@
 package org.rafterbook.review;
 
+import org.rafterbook.units.Counted;
+
 /**
  * How many changes a season judged, and how often one like it claims something although nothing had any effect.
  *

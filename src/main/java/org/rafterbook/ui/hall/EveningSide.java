@@ -1,5 +1,7 @@
 package org.rafterbook.ui.hall;
 
+import java.util.List;
+import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.rafterbook.ui.action.Action;
@@ -38,10 +40,11 @@ final class EveningSide {
         return sheet;
     }
 
-    void show(HallData data) {
-        list.show(data.evening());
-        chart.show(data);
-        trial.show(data);
-        column.requestLayout();
+    /** What shows a reading, part by part. */
+    List<Consumer<HallData>> parts() {
+        return List.of(data -> list.show(data.evening()), chart::show, data -> {
+            trial.show(data);
+            column.requestLayout();
+        });
     }
 }

@@ -5,10 +5,15 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.animation.AnimationTimer;
 import javafx.beans.property.ReadOnlyStringWrapper;
@@ -21,6 +26,7 @@ import javafx.scene.Node;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import org.rafterbook.flight.AirReading;
+import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.action.Keys;
 import org.rafterbook.ui.kit.Figure;
 import org.rafterbook.ui.kit.FittingFrame;
@@ -50,6 +56,8 @@ public final class HallView implements Place {
     private final ZoneId zone;
     private final Map<HallState, Keys> keys = new EnumMap<>(HallState.class);
     private final Map<HallState, HallSheet> sheets = new EnumMap<>(HallState.class);
+    private final Set<HallState> stale = EnumSet.noneOf(HallState.class);
+    private final FxBackground background;
     private final Function<HallState, HallSheet> maker;
     private final EveningSide evening;
     private final EveningRule rule;
@@ -84,6 +92,7 @@ public final class HallView implements Place {
 
     public HallView(Tools tools, HallModel model, DisplayUnits units, ZoneId zone) {
         this.model = model;
+        this.background = tools.background();
         this.format = new QuantityFormat(units);
         this.zone = zone;
         for (HallState state : HallState.values()) {
@@ -133,10 +142,7 @@ public final class HallView implements Place {
             made = maker.apply(state);
             sheets.put(state, made);
             made.fold(narrow, low);
-            HallData data = model.data();
-            if (data != null) {
-                made.show(data);
-            }
+            stale.add(state);
         }
         return made;
     }
@@ -154,6 +160,7 @@ public final class HallView implements Place {
         sideInFront = false;
         turn();
         HallSheet shown = sheet(state);
+        refresh(state);
         left.getChildren().setAll(shown.node());
         right.getChildren().setAll(shown instanceof AirView air ? air.side() : evening.node());
         // a field of the sheet that goes must not keep the keys
@@ -189,12 +196,30 @@ public final class HallView implements Place {
         right.pseudoClassStateChanged(WIDE, narrow);
     }
 
+    /** The sheet in sight first; what stands round it follows part by part, so that keys are never kept waiting. */
     private void show(HallData data) {
-        sheets.values().forEach(sheet -> sheet.show(data));
-        evening.show(data);
-        rule.show(data.evening(), model.now());
-        subtitle.set(subtitle(data.evening()));
-        showClock();
+        stale.addAll(sheets.keySet());
+        refresh(model.stateProperty().get());
+        List<Consumer<HallData>> parts = new ArrayList<>(evening.parts());
+        parts.add(newest -> {
+            rule.show(newest.evening(), model.now());
+            subtitle.set(subtitle(newest.evening()));
+            showClock();
+        });
+        for (Consumer<HallData> part : parts) {
+            background.later(() -> {
+                if (model.data() == data) {
+                    part.accept(data); // else a newer reading brings its own
+                }
+            });
+        }
+    }
+
+    private void refresh(HallState state) {
+        HallData data = model.data();
+        if (data != null && stale.remove(state)) {
+            sheet(state).show(data);
+        }
     }
 
     private String subtitle(Evening today) {
