@@ -4,6 +4,9 @@ package org.rafterbook.power;
  * Steady level flight of a whole model: standard flight mechanics (worked through for a light model in published
  * practice, public builders' mailing-list archive, messages 0608/1255 and 0608/1272). SI throughout; coefficients refer
  * to the area given.
+ *
+ * <p>No screen asks for it yet: it holds the published worked examples C28, C29, C31, C32 and C34 to C37 of the reference
+ * checks.
  */
 public final class LevelFlight {
 

@@ -5,7 +5,8 @@ package org.rafterbook.power;
  * says which is meant.
  *
  * <p>A strip of length s tied into a loop has the loop length L = s / 2. Mass is weighed, never computed from the width:
- * densities implied by published motors scatter by a tenth.
+ * densities implied by published motors scatter by a tenth. The published table of breaking turns by strip density (rows C9,
+ * C11 and C13 of the reference checks) is read through it.
  */
 public final class LoopGeometry {
 

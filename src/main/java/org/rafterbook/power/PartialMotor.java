@@ -5,7 +5,7 @@ import org.rafterbook.units.UserError;
 /**
  * A part of the full motor of the same cross-section, flown with a spacer: its time, turns and height stand for the full
  * motor's divided by the fraction (published practice, public builders' mailing-list archive, messages 0906/5733,
- * 1106/9528).
+ * 1106/9528). Held to row C39 of the reference checks; no screen scales a partial flight up.
  *
  * @param fraction mass of the part over the mass of the full motor, above 0 and at most 1
  */

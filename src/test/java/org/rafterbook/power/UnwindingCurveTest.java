@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -81,45 +80,6 @@ class UnwindingCurveTest {
         double left = MotorEnergy.between(CURVE, 0.0034, 1980, 590, 0);
         assertThat(backedOff + used + left).isCloseTo(all, within(1e-12));
         assertThatThrownBy(() -> MotorEnergy.between(CURVE, 0.0034, 1980, 590, 1870))
-                .isInstanceOf(UserError.class);
-    }
-
-    @Test
-    void parabolasThroughReadingsAreExactAtAnySpacing() {
-        double[] turns = {0, 100, 150, 400, 500, 900};
-        double[] torque = new double[turns.length];
-        for (int i = 0; i < turns.length; i++) {
-            torque[i] = 1e-3 + 2e-6 * turns[i] - 1e-9 * turns[i] * turns[i];
-        }
-        // The integral of the parabola from 0 to 900 and from 0 to 500.
-        double six = 2 * Math.PI * (1e-3 * 900 + 1e-6 * 900 * 900 - 1e-9 / 3 * 900 * 900 * 900);
-        double five = 2 * Math.PI * (1e-3 * 500 + 1e-6 * 500 * 500 - 1e-9 / 3 * 500 * 500 * 500);
-        assertThat(MotorEnergy.fromReadings(turns, torque)).isCloseTo(six, within(1e-12));
-        assertThat(MotorEnergy.fromReadings(Arrays.copyOf(turns, 5), Arrays.copyOf(torque, 5)))
-                .isCloseTo(five, within(1e-12));
-    }
-
-    @Test
-    void fourteenUnwindingStepsFindTheEnergyOfTheCurve() {
-        int steps = 14;
-        double[] turns = new double[steps + 1];
-        double[] torque = new double[steps + 1];
-        for (int i = 0; i <= steps; i++) {
-            turns[i] = 1980.0 * (steps - i) / steps;
-            torque[i] = 0.0034 * CURVE.torqueShare(turns[i] / 1980);
-        }
-        double exact = MotorEnergy.whole(CURVE, 0.0034, 1980);
-        assertThat(MotorEnergy.fromReadings(turns, torque)).isCloseTo(exact, within(0.02 * exact));
-    }
-
-    @Test
-    void readingsThatTurnBackAreRefused() {
-        double[] torque = {1, 2, 3};
-        assertThatThrownBy(() -> MotorEnergy.fromReadings(new double[] {0, 100, 50}, torque))
-                .isInstanceOf(UserError.class);
-        assertThatThrownBy(() -> MotorEnergy.fromReadings(new double[] {0, 100, 100}, torque))
-                .isInstanceOf(UserError.class);
-        assertThatThrownBy(() -> MotorEnergy.fromReadings(new double[] {0}, new double[] {1}))
                 .isInstanceOf(UserError.class);
     }
 }
