@@ -192,10 +192,17 @@ class LatticeInvarianceTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0, 0", "0, 0.03", "12, 0"})
-    void aTailGrowingThroughTheWingsEdgesMovesItSmoothly(double tailMm, double dihedral) {
-        int first = 300;
-        double[] steps = new double[150];
+    @CsvSource({
+        "0, 0, 290, 25",
+        "0, 0, 400, 30",
+        "0, 0.03, 290, 25",
+        "0, 0.03, 400, 30",
+        "12, 0, 290, 25",
+        "12, 0, 400, 30"
+    })
+    void aTailGrowingThroughTheWingsEdgesMovesItSmoothly(double tailMm, double dihedral, int first, int count) {
+        // Ribs at 300 mm of span, the tip at 420.
+        double[] steps = new double[count];
         double before = MM * withTailOf(first - 1, tailMm, dihedral).neutralPointM();
         for (int i = 0; i < steps.length; i++) {
             double now = MM * withTailOf(first + i, tailMm, dihedral).neutralPointM();
