@@ -166,8 +166,9 @@ final class LandingView implements HallSheet {
             watch.show(shown.durationS());
             smaller.setText(ClockTime.tenths(shown.durationS()));
             over.setText(shown.name());
-            boolean refused = shown.refused() != null;
-            unkept.say("This time is not kept yet.", refused ? shown.refused() : "");
+            String why = shown.refused();
+            boolean refused = why != null;
+            unkept.say("This time is not kept yet.", why == null ? "" : why);
             Lay.show(unkept, refused);
             keepAgain.enabledProperty().set(refused);
             boolean watched = shown.flight() == null || shown.flight().launchedAt() != null;
