@@ -7,7 +7,6 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.image.WritableImage;
 import org.jspecify.annotations.Nullable;
-import org.rafterbook.ui.hall.HallScreens;
 import org.rafterbook.ui.look.TextSize;
 import org.rafterbook.ui.look.Theme;
 
@@ -39,15 +38,23 @@ public final class DocPictures {
             new Cut("time-against", "review-demo", ".review-right .sheet", 0),
             new Cut("chance-to-touch", "review-demo", ".chance", 0),
             new Cut("trial", "hall-trial", ".trial-part", 0),
-            new Cut("expected-flight", "hall-demo", ".expected-part", 0));
+            new Cut("expected-flight", "hall-demo", ".expected-part", 0),
+            new Cut("start", "start-first", null, 0),
+            new Cut("hall", "hall-preparing", null, 0),
+            new Cut("landing", "hall-landing", null, 0),
+            new Cut("bench", "bench-two-wings", null, 0),
+            new Cut("motor-box", "motorbox-demo", null, 0),
+            new Cut("season", "season-demo", null, 0),
+            new Cut("import", "import-open", null, 0));
 
     private DocPictures() {}
 
     public static void main(String[] args) {
         Path folder = Path.of(args.length == 0 ? "docs/pictures" : args[0]);
         for (Cut cut : CUTS) {
-            List<Screen> screens = cut.screen().startsWith("hall") ? HallScreens.all() : ReviewScreens.all();
-            screens.stream().filter(s -> s.name().equals(cut.screen())).forEach(s -> take(s, cut, folder));
+            Snapshots.all().stream()
+                    .filter(screen -> screen.name().equals(cut.screen()))
+                    .forEach(screen -> take(screen, cut, folder));
         }
         System.exit(0); // the toolkit's threads would keep the process alive
     }

@@ -35,7 +35,7 @@ import org.rafterbook.ui.shell.Tools;
 public final class Snapshots {
 
     /** Every screen; a place adds its own list here. */
-    private static List<Screen> all() {
+    static List<Screen> all() {
         List<Screen> all = new ArrayList<>();
         all.addAll(KitScreens.all());
         all.addAll(ReviewScreens.all());
