@@ -19,7 +19,7 @@ final class ChordwiseCount {
     private static final double TIMES_ASPECT_RATIO = 8;
 
     /** Panels of the coarsest lattice where pieces that touch step at their edges: the tip there lies along a chord. */
-    private static final double STEPPED = 4;
+    private static final double STEPPED = 6;
 
     /** Edges that differ by less, over the chord, are no step. */
     private static final double STEP = 0.01;

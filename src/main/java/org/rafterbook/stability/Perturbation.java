@@ -7,7 +7,7 @@ import org.rafterbook.airframe.Surface;
 
 /**
  * What is not known about the flow and moves a computed neutral point, one thing at a time. The sizes are a judgement from
- * section data at Reynolds numbers of 10,000 to 20,000 and from wakes flat or rolled up (see the methods page of the docs).
+ * section data at Reynolds numbers of 10,000 to 20,000 and from wakes flat or rolled up (see the stability page of the docs).
  */
 public enum Perturbation {
     /** All sections with 15 % less lift slope: each surface answers that much less to all flow that comes to it. */

@@ -46,6 +46,11 @@ final class Converged {
             GeometrySolution finer = finer(airframe, shown, 2, true);
             return error(shown, finer, finer, 0);
         }
+        return byExtrapolation(airframe);
+    }
+
+    static Error byExtrapolation(Airframe airframe) {
+        GeometrySolution shown = GeometrySolution.of(airframe, LatticeSettings.DEFAULT);
         return error(shown, finer(airframe, shown, 2, false), finer(airframe, shown, 4, false), 1.0 / 3);
     }
 

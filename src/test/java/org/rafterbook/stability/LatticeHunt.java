@@ -11,7 +11,7 @@ import org.rafterbook.airframe.Airframe;
  */
 public final class LatticeHunt {
 
-    private static final int MANY = 1300;
+    private static final int MANY = 700;
 
     private LatticeHunt() {}
 
