@@ -30,6 +30,7 @@ import org.rafterbook.OneEvening;
 import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.logbook.Mode;
+import org.rafterbook.units.ClockTime;
 import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.Progress;
@@ -396,8 +397,10 @@ class AcceptanceWalkTest {
             List<JsonNode> flown = flights("--model", "Quire");
             window.press(KeyCode.H, KeyCode.HOME);
             for (JsonNode flight : flown) {
-                String time = (flight.get("ending").asText().equals("touched") ? "≥ " : "") + "0:0"
-                        + Math.round(flight.get("duration_s").asDouble());
+                double seconds = flight.get("duration_s").asDouble();
+                String time = flight.get("ending").asText().equals("touched")
+                        ? ClockTime.atLeast(seconds)
+                        : ClockTime.minutesSeconds(seconds);
                 window.sees(", " + flight.get("version").asText() + ", " + time + ", margin "
                         + percent(flight.get("margin_percent").asDouble()));
                 window.sees("\u201c" + flight.get("notes").asText());
