@@ -118,7 +118,7 @@ class ReviewKeysTest {
         type("149");
         press(KeyCode.ENTER, "");
         assertThat(trials()).isEmpty();
-        assertThat(words()).contains("This is needed.");
+        assertThat(words()).contains("A value of wing edge is needed.");
         press(KeyCode.TAB, "");
         type("143.5");
         press(KeyCode.ENTER, "");
