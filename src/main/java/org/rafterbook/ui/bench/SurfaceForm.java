@@ -67,9 +67,8 @@ final class SurfaceForm extends EntryForm {
             amount.field().valueProperty().subscribe((was, now) -> look());
         }
         role.onChosen(r -> look());
-        form.add(name);
         if (before == null) {
-            form.add(Lay.column(4, Words.small("It is a"), role));
+            form.add(name, Lay.column(4, Words.small("It is a"), role));
         }
         form.add(planform.node())
                 .beside(edge.field(), rise.field())
@@ -79,6 +78,7 @@ final class SurfaceForm extends EntryForm {
                 .beside(tilt.field(), zeroLift.field())
                 .add(moment.field());
         if (before != null) {
+            form.add(name.quietly("another name is put right in every version"));
             form.keys().on("Ctrl+Del", "Take the surface away", this::remove);
             form.keys().hint("Ctrl+Del", "take it away");
         }

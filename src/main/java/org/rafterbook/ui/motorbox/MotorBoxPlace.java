@@ -242,7 +242,7 @@ public final class MotorBoxPlace implements Place {
                 .findFirst()
                 .orElse(null);
         if (now != null) {
-            motors.select(now);
+            motors.view().getSelectionModel().select(now); // the list stays where it is scrolled to
         }
         refreshing = false;
         picked(now);
