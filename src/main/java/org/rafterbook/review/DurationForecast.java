@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.MatrixUtils;
@@ -67,13 +68,14 @@ final class DurationForecast {
         density = new double[n];
         scaled = new double[n];
         int unknown = 0;
+        Double planned = next.turnsUsed() == null ? usualTurns(flights) : next.turnsUsed();
         for (int i = 0; i < n; i++) {
             ReviewFlight flight = flights.get(i);
-            Double byTurns = lnRatio(flight.motor().turnsUsed(), next.turnsUsed());
+            Double byTurns = lnRatio(flight.motor().turnsUsed(), planned);
             Double byDensity = lnRatio(flight.densityKgM3(), next.densityKgM3());
             turns[i] = byTurns == null ? 0 : byTurns;
             density[i] = byDensity == null ? 0 : byDensity;
-            unknown += byTurns == null || byDensity == null ? 1 : 0;
+            unknown += byTurns == null || next.turnsUsed() == null || byDensity == null ? 1 : 0;
             scaled[i] = StrictMath.log(flight.outcome().countsS()) - turns[i] - 0.5 * density[i];
         }
         unscaled = unknown;
@@ -86,6 +88,16 @@ final class DurationForecast {
                 sameDay.setEntry(i, j, session.equals(flights.get(j).sessionId()) ? 1 : 0);
             }
         }
+    }
+
+    /** Before the next flight's turns are known those usual so far, so that relaunches are not taken for poor flights. */
+    private static @Nullable Double usualTurns(List<ReviewFlight> flights) {
+        double[] known = flights.stream()
+                .map(f -> f.motor().turnsUsed())
+                .filter(Objects::nonNull)
+                .mapToDouble(turns -> turns)
+                .toArray();
+        return known.length == 0 ? null : Double.valueOf(median(known));
     }
 
     List<ReviewFlight> flights() {

@@ -88,6 +88,19 @@ class ExpectedFlightTest {
     }
 
     @Test
+    void aRelaunchOnFewTurnsDoesNotLowerWhatIsExpectedBeforeTheNextTurnsAreKnown() {
+        List<ReviewFlight> flights = evening("old", 6, 600, 12);
+        NextFlight next = next("tonight", 2, null, 1, null);
+        double before = known(ExpectedFlight.of("T", flights, next, NO_HEIGHTS)).durationS();
+        for (int i = 1; i <= 3; i++) {
+            flights.add(flight("tonight", i, Outcome.exact(200), 500, 1, 2));
+        }
+        ExpectedFlight expected = known(ExpectedFlight.of("T", flights, next, NO_HEIGHTS));
+        assertThat(expected.durationS()).isCloseTo(before, within(20.0));
+        assertThat(expected.unscaled()).isEqualTo(9);
+    }
+
+    @Test
     void tonightsFlightsCountMoreThanOlderOnes() {
         List<ReviewFlight> flights = new ArrayList<>(evening("old", 8, 600, 4));
         ExpectedFlight before = known(ExpectedFlight.of("T", flights, next("tonight", 2, 1500.0, 1, null), NO_HEIGHTS));
