@@ -95,8 +95,13 @@ final class AirView implements HallSheet {
     private void layOut() {
         head = sheet.section(Lay.baseline(12, name, Lay.space(), since));
         VBox watches = new VBox(large, smaller);
-        Sheet.Section middle = sheet.section(
-                Lay.row(16, watches, Lay.space(), landing), uncounted, byWallClock, gauge, noting, tiles.node());
+        watches.setMinWidth(Region.USE_PREF_SIZE);
+        VBox says = Lay.styled(Lay.column(4, landing, uncounted, byWallClock), "air-says");
+        for (Label label : List.of(uncounted, byWallClock)) {
+            label.setWrapText(true);
+            label.setMinHeight(Region.USE_PREF_SIZE);
+        }
+        Sheet.Section middle = sheet.section(Lay.row(16, watches, Lay.space(), says), gauge, noting, tiles.node());
         Lay.grow(middle);
         sheet.section(Buttons.main(land, Words.body("A wrong stop is taken back"), Words.body("with Backspace.")));
     }

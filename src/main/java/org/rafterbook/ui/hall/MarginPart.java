@@ -24,7 +24,7 @@ import org.rafterbook.work.Rigged;
  */
 final class MarginPart {
 
-    /** A band that would be rounded to nothing. */
+    /** What would be rounded to nothing, a tenth of a point. */
     private static final double LEAST_BAND = 0.0005;
 
     private final QuantityFormat format;
@@ -100,6 +100,9 @@ final class MarginPart {
     private String words(MarginDifference apart, Rigged other, boolean good) {
         double points = 100 * apart.points();
         String more = points < 0 ? " less than " : " more than ";
+        if (Math.abs(apart.points()) < LEAST_BAND) {
+            return "The same as " + other.name() + (good ? ", well-behaved" : "");
+        }
         return QuantityFormat.rounded(Math.abs(points), 1) + " points ("
                 + format.text(Quantity.LENGTH, Math.abs(apart.distanceM())) + ")" + more + other.name()
                 + (good ? ", well-behaved" : "") + ", ± "
