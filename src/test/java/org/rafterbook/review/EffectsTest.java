@@ -98,8 +98,8 @@ class EffectsTest {
     void digitsAreTheSameOnEveryMachine() {
         Estimate effect = Objects.requireNonNull(change("a0").effect());
         assertThat(effect.mean()).isEqualTo(-0.035488046493759626);
-        assertThat(effect.low()).isEqualTo(-0.07998992235547958);
-        assertThat(effect.high()).isEqualTo(0.009118157562128545);
+        assertThat(effect.low()).isEqualTo(-0.07998992235547064);
+        assertThat(effect.high()).isEqualTo(0.009118157562133222);
     }
 
     @Test

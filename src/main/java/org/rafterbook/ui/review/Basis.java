@@ -28,7 +28,8 @@ final class Basis {
     Basis(ReviewModel model, Keys keys) {
         this.model = model;
         late = keys.on("L", "Leave late-flagged flights out", this::turnLate);
-        model.part(this::show, model.changeProperty());
+        model.part(this::offer);
+        model.part(sentences.visibleProperty(), this::show, model.changeProperty());
     }
 
     Sentences node() {
@@ -46,6 +47,16 @@ final class Basis {
                     },
                     done -> model.load());
         }
+    }
+
+    private void offer() {
+        ModelReview answer = model.answer();
+        late.enabledProperty().set(answer != null && answer.flagged().stream().anyMatch(Basis::isLate));
+        late.labelProperty()
+                .set(
+                        answer != null && answer.lateFlags()
+                                ? "Count late-flagged flights"
+                                : "Leave late-flagged flights out");
     }
 
     private void show() {
@@ -72,11 +83,7 @@ final class Basis {
             for (ReviewPoint point : answer.flagged()) {
                 said.add(Sentences.small("flagged" + flag(point) + ": " + FlightWords.line(point)));
             }
-            boolean any = answer.flagged().stream().anyMatch(Basis::isLate);
-            late.enabledProperty().set(any);
-            late.labelProperty()
-                    .set(answer.lateFlags() ? "Count late-flagged flights" : "Leave late-flagged flights out");
-            if (any) {
+            if (late.enabledProperty().get()) {
                 said.add(Buttons.secondary(late));
             }
         }

@@ -37,7 +37,7 @@ final class HandlingPanel {
         table.node("upsets\nrecovered", 6.6, r -> share(r.handling().recovered()));
         table.node("stalls\na flight", 5.4, r -> rate(r.handling().stalls()));
         table.node("steers\na flight", 5.4, r -> rate(r.handling().steers()));
-        model.part(this::show, model.axisProperty());
+        model.part(table.visibleProperty(), this::show, model.axisProperty());
     }
 
     Table<?> node() {

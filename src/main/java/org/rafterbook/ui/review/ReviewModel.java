@@ -16,6 +16,7 @@ import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import javafx.beans.value.ObservableBooleanValue;
 import javafx.beans.value.ObservableValue;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Model;
@@ -79,6 +80,22 @@ public final class ReviewModel {
     void part(Runnable show, ObservableValue<?>... of) {
         parts.add(show, of);
         ofTheAnswer.add(show);
+    }
+
+    /** The same for a part that lies behind others: it is made when it comes to the front, and again while it is there. */
+    void part(ObservableBooleanValue inFront, Runnable show, ObservableValue<?>... of) {
+        Runnable ifSeen = () -> {
+            if (inFront.get()) {
+                show.run();
+            }
+        };
+        part(ifSeen, of);
+        inFront.addListener((value, before, now) -> parts.ask(ifSeen));
+    }
+
+    /** Does what is left of a part in a turn of its own. */
+    void then(Runnable rest) {
+        parts.ask(rest);
     }
 
     /** Loads, and again after each entry while it is shown. */

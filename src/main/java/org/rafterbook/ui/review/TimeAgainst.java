@@ -102,7 +102,8 @@ final class TimeAgainst {
         empty.setText(marks.isEmpty() ? nothing(now) : "");
         caption(answer, marks, equal ? response : null);
         if (!marks.isEmpty()) {
-            chart.show(content(answer, now, marks, equal ? response : null));
+            Chart.Content<String> content = content(answer, now, marks, equal ? response : null);
+            model.then(() -> chart.show(content));
             chart.says(marks.size() + " flights: time against " + now.name());
         }
         tell(told, response);
