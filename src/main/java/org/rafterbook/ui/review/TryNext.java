@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
@@ -47,11 +48,11 @@ final class TryNext {
         own = new OwnTrial(model, keys, this::opened);
         waiting.setWrapText(true);
         waiting.setMinHeight(Label.USE_PREF_SIZE);
-        proposed = Lay.column(
-                8,
-                Lay.grow(sentences),
-                waiting,
-                Lay.row(8, Buttons.primary(start), Buttons.secondary(another), Buttons.secondary(choose)));
+        // in two lines where the text is large
+        FlowPane buttons =
+                new FlowPane(8, 8, Buttons.primary(start), Buttons.secondary(another), Buttons.secondary(choose));
+        buttons.setMinHeight(FlowPane.USE_PREF_SIZE);
+        proposed = Lay.column(8, Lay.grow(sentences), waiting, buttons);
         node = new StackPane(proposed, own.node());
         node.setMinSize(0, 0);
         proposed.setMinWidth(0);

@@ -16,7 +16,7 @@ final class Evenings {
     private final Sheet.Section section;
 
     Evenings(QuantityFormat format) {
-        table.text("day", 6.2, e -> SeasonWords.day(e.visit().date())).styled("strong");
+        table.text("day", 6.8, e -> SeasonWords.day(e.visit().date())).styled("strong");
         table.number("flights", "", 4, e -> String.valueOf(e.flights()));
         table.number("best", "", 4.6, e -> SeasonWords.time(e.bestS(), false)).styled("time");
         table.number(
