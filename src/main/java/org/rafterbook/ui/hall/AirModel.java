@@ -19,6 +19,7 @@ import org.rafterbook.flight.Flight;
 import org.rafterbook.flight.FlightEvent;
 import org.rafterbook.flight.FlightEventKind;
 import org.rafterbook.logbook.FlightLine;
+import org.rafterbook.review.ExpectedFlight;
 import org.rafterbook.review.Span;
 import org.rafterbook.ui.action.Press;
 import org.rafterbook.units.TypedValue;
@@ -37,7 +38,7 @@ public final class AirModel {
     private final Watches clocks;
     private final Map<String, Stopped> unkept = new LinkedHashMap<>();
     private final Map<String, String> refused = new LinkedHashMap<>();
-    private final Map<String, Span> expected = new HashMap<>();
+    private final Map<String, ExpectedFlight> expected = new HashMap<>();
     private final Set<String> failedLaunches = new HashSet<>();
 
     /** A landing on its way to disk, or refused there. */
@@ -60,7 +61,14 @@ public final class AirModel {
 
     /** Seconds within which a flight was expected to land when it was let go; null where nothing could be told. */
     public @Nullable Span expectedS(Timed timed) {
-        return expected.get(timed.flightId());
+        ExpectedFlight known = expected.get(timed.flightId());
+        return known == null ? null : known.bandS();
+    }
+
+    /** What was expected of a flight when it was let go in this run of the program; null where nothing could be told. */
+    @Nullable
+    ExpectedFlight expectedAtLaunch(String flightId) {
+        return expected.get(flightId);
     }
 
     void begin(Launch launch, String name, Press press) {
@@ -68,8 +76,9 @@ public final class AirModel {
         Timed timed = new Timed(launch.flightId(), name, watch, launch);
         clocks.started(launch.flightId(), watch);
         hall.outlookProperty().get().ifPresent(outlook -> {
-            if (outlook.expected() != null) {
-                expected.put(launch.flightId(), outlook.expected().bandS());
+            ExpectedFlight known = outlook.expected();
+            if (known != null) {
+                expected.put(launch.flightId(), known);
             }
         });
         watches.add(timed);

@@ -40,8 +40,12 @@ final class ShortFlight {
     }
 
     void show(HallData data, @Nullable FlightLine line) {
-        ExpectedFlight expected =
-                hall.outlookProperty().get().map(Outlook::expected).orElse(null);
+        // what was expected at launch is there at once; after a typed time what is expected of the next one has to do
+        ExpectedFlight atLaunch =
+                line == null ? null : hall.air().expectedAtLaunch(line.flight().id());
+        ExpectedFlight expected = atLaunch == null
+                ? hall.outlookProperty().get().map(Outlook::expected).orElse(null)
+                : atLaunch;
         Double duration = line == null ? null : line.flight().durationS();
         Lay.show(node, false);
         if (line == null || duration == null || expected == null || !clean(line.flight(), data)) {
