@@ -17,6 +17,8 @@ import org.rafterbook.ui.kit.Words;
 /** The head of a place: its name, what it shows, its figures; first among them which logbook is open. */
 final class Head extends HBox {
 
+    private static final double LEAST_EM = 9;
+
     private final Label title = Words.head("");
     private final Label subtitle = Words.aside("");
     private final HBox logbook = new HBox();
@@ -29,16 +31,32 @@ final class Head extends HBox {
         logbook.setMinWidth(USE_PREF_SIZE);
         figures.getStyleClass().add("figures");
         title.setMinWidth(USE_PREF_SIZE);
-        HBox names = Lay.baseline(12, title, subtitle);
+        HBox names = Lay.styled(new Names(), "gap-12");
         // what stands beside the name gives way first, then the figures, never the name
         names.minWidthProperty().bind(title.widthProperty());
         names.prefWidthProperty().bind(title.widthProperty());
-        names.setAlignment(Pos.BASELINE_LEFT);
         HBox.setHgrow(names, Priority.ALWAYS);
         setAlignment(Pos.CENTER_LEFT);
         setFillHeight(false);
         getChildren().addAll(names, logbook, figures);
         Lay.show(logbook, false);
+    }
+
+    /** The name, and what is shown: whole or with an end that still tells something, else not at all. */
+    private final class Names extends HBox {
+
+        private Names() {
+            super(title, subtitle);
+            setAlignment(Pos.BASELINE_LEFT);
+        }
+
+        @Override
+        protected void layoutChildren() {
+            double room = getWidth() - title.prefWidth(-1) - getSpacing();
+            double least = LEAST_EM * subtitle.getFont().getSize();
+            subtitle.setVisible(room >= Math.min(least, subtitle.prefWidth(-1)));
+            super.layoutChildren();
+        }
     }
 
     void logbook(List<Node> nodes) {
