@@ -44,16 +44,15 @@ record EveningRow(
         Flight flight = line.flight();
         Model model = line.model();
         Version version = line.version();
-        boolean named = model != null && version != null;
         boolean atLeast = flight.durationS() != null && evening.outcome(flight).kind() == Outcome.Kind.AT_LEAST;
         boolean turns =
                 flight.turnsLeft() == null && Texts.atLaunch(evening, line) != null && flight.durationS() != null;
         return new EveningRow(
                 line,
                 String.valueOf(flight.ordinal()),
-                named ? VersionMark.dealt(version.number() - 1) : null,
+                model == null || version == null ? null : VersionMark.dealt(version.number() - 1),
                 atLeast ? MarkStyle.AT_LEAST : MarkStyle.CLEAN,
-                named ? model.letter() + version.number() : "give a model",
+                model == null || version == null ? "give a model" : model.letter() + version.number(),
                 line.wind() == null || flight.launchNoOfWind() > 1
                         ? QuantityFormat.UNKNOWN
                         : format.number(Quantity.TORQUE, line.wind().launchTorqueNm()),
@@ -61,7 +60,7 @@ record EveningRow(
                 Texts.time(evening, flight),
                 Texts.isLeftOut(evening, flight) ? "left out" : flight.leftOutWhy() == null ? "" : "flagged",
                 turns ? "add" : Texts.turns(flight.turnsLeft()),
-                named ? turns ? Asks.TURNS_LEFT : Asks.NOTHING : Asks.MODEL);
+                model == null || version == null ? Asks.MODEL : turns ? Asks.TURNS_LEFT : Asks.NOTHING);
     }
 
     /** The words under the heads, from the left. */
