@@ -120,4 +120,14 @@ public final class Lay {
         node.setVisible(shown);
         node.setManaged(shown);
     }
+
+    /** Whether neither the node nor anything it stands in is hidden. */
+    public static boolean isInSight(Node node) {
+        for (Node at = node; at != null; at = at.getParent()) {
+            if (!at.isVisible()) {
+                return false;
+            }
+        }
+        return true;
+    }
 }

@@ -53,7 +53,7 @@ public final class ProgressRule extends HBox implements FxBackground.Display {
     }
 
     private void cancelOnEscape(KeyEvent event) {
-        if (event.getCode() == KeyCode.ESCAPE && isVisible() && running != null) {
+        if (event.getCode() == KeyCode.ESCAPE && Lay.isInSight(this) && running != null) {
             cancel();
             event.consume();
         }

@@ -35,8 +35,8 @@ public final class Shell extends StackPane {
     private final Map<PlaceId, Place> made = new EnumMap<>(PlaceId.class);
     private final Rail rail;
     private final Head head = new Head();
-    private final StackPane rule = new StackPane();
-    private final StackPane content = new StackPane();
+    private final PlaceArea rule = new PlaceArea();
+    private final PlaceArea content = new PlaceArea();
     private final KeyLine keyLine;
     private final HelpSheet help = new HelpSheet(this::closeHelp);
     private final CapsOverlay caps = new CapsOverlay();
@@ -110,6 +110,9 @@ public final class Shell extends StackPane {
         if (before != null && before == current) {
             go(id);
         }
+        if (before != null && before != current) {
+            drop(before);
+        }
     }
 
     /** Shows a guest over the place on show, under that place's item in the rail, until another is visited. */
@@ -167,20 +170,26 @@ public final class Shell extends StackPane {
         Node itsRule = next.rule();
         closeHelp();
         leave();
+        Place before = current;
         current = next;
         currentId = id;
         rail.here(id);
         head.show(id.title(), next);
-        rule.getChildren().clear();
-        if (itsRule != null) {
-            rule.getChildren().add(itsRule);
-        }
+        rule.front(itsRule);
         Lay.show(rule, itsRule != null);
-        content.getChildren().setAll(itsContent);
+        content.front(itsContent);
+        if (before != null && !made.containsValue(before)) {
+            drop(before); // a guest
+        }
         next.keys().addListener(keysChanged);
         showKeys();
         content.requestFocus();
         next.shown();
+    }
+
+    private void drop(Place gone) {
+        content.drop(gone.node());
+        rule.drop(gone.rule());
     }
 
     private void leave() {
