@@ -267,7 +267,10 @@ class OpenWindowTest {
         assertThat(shows("mm")).isTrue();
         control(KeyCode.U, true);
         assertThat(shows("Name, units, look")).isTrue();
-        ComboBox<?> units = (ComboBox<?>) scene().getRoot().lookup(".combo-box");
+        ComboBox<?> units = (ComboBox<?>) scene().getRoot().lookupAll(".combo-box").stream()
+                .filter(box -> "Units on screen".equals(box.getAccessibleText()))
+                .findFirst()
+                .orElseThrow();
         units.getSelectionModel().selectLast();
         key(KeyCode.ESCAPE, "");
         assertThat(shows("Motor box")).isTrue();
