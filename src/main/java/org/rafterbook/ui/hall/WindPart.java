@@ -88,6 +88,9 @@ final class WindPart {
                     ? "no wind yet"
                     : "no wind yet, up to " + format.text(Quantity.TORQUE, advice.torqueNm(), 2);
         }
+        if (on.launchTorqueNm() == null) {
+            return Texts.turns(Texts.atLaunch(on)) + " turns at launch";
+        }
         String torque = format.text(Quantity.TORQUE, on.launchTorqueNm());
         Double chance = outlook == null ? null : outlook.chance();
         return chance == null || touch == null

@@ -24,6 +24,7 @@ final class NotesPanel extends VBox {
     private final ReviewModel model;
     private final Label caption = Words.hint("");
     private final Label flight = Words.prose("");
+    private final Label own = Words.body("");
     private final TextField search = new TextField();
     private final ListView<ReviewPoint> list = new ListView<>();
     private final Label none = Words.hint("");
@@ -56,7 +57,8 @@ final class NotesPanel extends VBox {
         });
         flight.setMinHeight(USE_PREF_SIZE);
         flight.setMinWidth(0);
-        picked = Lay.row(8, Lay.grow(flight), Buttons.secondary(different));
+        own.setMinWidth(0);
+        picked = Lay.row(8, Lay.grow(Lay.column(0, flight, own)), Buttons.secondary(different));
         picked.setMinHeight(USE_PREF_SIZE);
         getChildren().addAll(Lay.row(8, search, Lay.space(), caption), picked, Lay.grow(list));
         model.part(this::find, model.flightProperty(), model.changeProperty(), model.searchProperty());
@@ -92,6 +94,9 @@ final class NotesPanel extends VBox {
         none.setText(notes.none());
         ReviewPoint point = model.flightProperty().get();
         flight.setText(point == null ? "" : FlightWords.line(point));
+        String note = point == null ? null : point.flight().notes();
+        own.setText(note == null ? "" : quoted(note));
+        Lay.show(own, note != null);
         Lay.show(picked, point != null);
         filling = true;
         if (!list.getItems().equals(notes.flights())) {
@@ -105,6 +110,10 @@ final class NotesPanel extends VBox {
             list.getSelectionModel().clearSelection();
         }
         filling = false;
+    }
+
+    private static String quoted(String note) {
+        return "\u201c" + note + "\u201d";
     }
 
     /** A note with when it was made and its flight's time. */
@@ -131,7 +140,7 @@ final class NotesPanel extends VBox {
                 setTooltip(null);
                 return;
             }
-            String words = "\u201c" + item.flight().notes() + "\u201d";
+            String words = quoted(String.valueOf(item.flight().notes()));
             when.setText(FlightWords.when(item) + ", " + FlightWords.time(item));
             note.setText(words);
             whole.setText(words);
