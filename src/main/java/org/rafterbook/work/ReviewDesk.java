@@ -23,6 +23,7 @@ import org.rafterbook.review.Ceiling;
 import org.rafterbook.review.CeilingModel;
 import org.rafterbook.review.Effects;
 import org.rafterbook.review.PlanWishes;
+import org.rafterbook.review.ReviewAnswer;
 import org.rafterbook.review.ReviewInput;
 import org.rafterbook.review.SeasonPlans;
 import org.rafterbook.review.TrialPlan;
@@ -225,7 +226,7 @@ public final class ReviewDesk {
     private ModelReview answer(
             ReviewReading reading,
             ReviewInput input,
-            org.rafterbook.review.ReviewAnswer judged,
+            ReviewAnswer judged,
             @Nullable SeasonPlans plans,
             @Nullable Answer<TouchRisk> ceiling) {
         Model model = reading.strip().get(0).model();
@@ -259,8 +260,7 @@ public final class ReviewDesk {
         return back;
     }
 
-    private static List<ReviewTrial> trials(
-            ReviewReading reading, ReviewInput input, org.rafterbook.review.ReviewAnswer judged) {
+    private static List<ReviewTrial> trials(ReviewReading reading, ReviewInput input, ReviewAnswer judged) {
         List<ReviewTrial> trials = new ArrayList<>();
         for (Trial trial : reading.trials()) {
             SettingDef def = reading.definition(trial.settingId());

@@ -1,5 +1,6 @@
 package org.rafterbook.ui.hall;
 
+import java.util.List;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Label;
@@ -11,6 +12,7 @@ import org.rafterbook.review.ExpectedFlight;
 import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.kit.Buttons;
 import org.rafterbook.ui.kit.FittingRow;
+import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.kit.Words;
 import org.rafterbook.units.Quantity;
@@ -40,7 +42,7 @@ final class WindPart {
         this.model = model;
         this.format = format;
         this.relaunch = relaunch;
-        for (Label label : java.util.List.of(wind, risk)) {
+        for (Label label : List.of(wind, risk)) {
             label.setMinHeight(Label.USE_PREF_SIZE);
         }
         FittingRow buttons = new FittingRow();
@@ -72,7 +74,7 @@ final class WindPart {
         wind.setText(wind(prepared));
         risk.setText(risk(prepared));
         summary.set(summary(prepared));
-        org.rafterbook.ui.kit.Lay.show(risk, !risk.getText().isEmpty());
+        Lay.show(risk, !risk.getText().isEmpty());
     }
 
     private String summary(Prepared prepared) {

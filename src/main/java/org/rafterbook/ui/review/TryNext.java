@@ -8,6 +8,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.review.Answer;
 import org.rafterbook.review.Response;
 import org.rafterbook.review.TrialProposal;
 import org.rafterbook.ui.action.Action;
@@ -140,8 +141,7 @@ final class TryNext {
         List<String> sentences = proposal.sentences();
         said.add(Sentences.verdict(sentences.get(0)));
         sentences.stream().skip(1).map(Sentences::prose).forEach(said::add);
-        if (answer.plans().responses().get(proposal.setting().key())
-                        instanceof org.rafterbook.review.Answer.Known<Response> known
+        if (answer.plans().responses().get(proposal.setting().key()) instanceof Answer.Known<Response> known
                 && proposal.open() == TrialProposal.Open.WORTH_TRYING) {
             said.add(Sentences.prose(known.value().next().sentence()));
         }
