@@ -3,7 +3,10 @@ package org.rafterbook.stability;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -16,10 +19,21 @@ class LatticeConvergenceTest {
         return LongStream.rangeClosed(1, 30);
     }
 
+    private static Map<Long, Converged.Error> errors = Map.of();
+
+    /** On as many cores as there are: each of the finer runs takes a second. */
+    @BeforeAll
+    static void finerRuns() {
+        errors = seeds().parallel()
+                .boxed()
+                .collect(Collectors.toConcurrentMap(
+                        seed -> seed, seed -> Converged.byExtrapolation(Arrangements.of(seed))));
+    }
+
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void defaultSettingsAreConverged(long seed) {
-        Converged.Error error = Converged.byExtrapolation(Arrangements.of(seed));
+        Converged.Error error = errors.get(seed);
         assertThat(error.worst()).as(error.toString()).isLessThan(1);
     }
 
