@@ -122,7 +122,8 @@ final class WindowScreens {
 
     private static Path folder() {
         try {
-            return Files.createTempDirectory("window").resolve("Documents");
+            return Files.createDirectories(Files.createTempDirectory("window").resolve("Aldous"))
+                    .resolve("Documents");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
