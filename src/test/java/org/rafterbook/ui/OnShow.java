@@ -5,6 +5,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.Labeled;
 import javafx.scene.text.Text;
 import org.rafterbook.ui.draw.Drawing;
+import org.rafterbook.ui.kit.Lay;
 
 /** What a scene shows in words. */
 public final class OnShow {
@@ -20,7 +21,7 @@ public final class OnShow {
                     : node instanceof Text written
                             ? written.getText()
                             : node instanceof Drawing drawn ? drawn.getAccessibleText() : null;
-            if (text != null && isOnShow(node)) {
+            if (text != null && Lay.isInSight(node)) {
                 all.append(plain(text)).append('\n');
             }
         }
@@ -30,14 +31,5 @@ public final class OnShow {
     /** The text with plain spaces where a line must not end. */
     public static String plain(String text) {
         return text.replace('\u00a0', ' ');
-    }
-
-    private static boolean isOnShow(Node node) {
-        for (Node at = node; at != null; at = at.getParent()) {
-            if (!at.isVisible()) {
-                return false;
-            }
-        }
-        return true;
     }
 }
