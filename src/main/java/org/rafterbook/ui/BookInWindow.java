@@ -8,6 +8,7 @@ import org.rafterbook.logbook.Subscription;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.action.Press;
 import org.rafterbook.ui.bench.BenchPlace;
+import org.rafterbook.ui.hall.FirstReading;
 import org.rafterbook.ui.hall.HallModel;
 import org.rafterbook.ui.hall.HallView;
 import org.rafterbook.ui.imports.ImportPlace;
@@ -42,16 +43,17 @@ final class BookInWindow {
     private record Prepared(Place place, DisplayUnits units) {}
 
     /**
+     * @param today what its Hall shows first
      * @param tools with the background of this logbook alone
      * @param watches of the window, whichever logbook is open
      */
-    BookInWindow(OpenedBook opened, Tools tools, Logbooks logbooks, Watches watches) {
+    BookInWindow(OpenedBook opened, FirstReading today, Tools tools, Logbooks logbooks, Watches watches) {
         this.opened = opened;
         this.tools = tools;
         this.logbooks = logbooks;
         this.fresh = opened.empty();
         this.undoing = Undoing.of(tools, opened.book());
-        this.hall = new HallModel(book().hall(), tools.background(), tools.errors(), book().clock(), watches);
+        this.hall = new HallModel(book().hall(), today, tools.background(), tools.errors(), book().clock(), watches);
     }
 
     OpenedBook opened() {

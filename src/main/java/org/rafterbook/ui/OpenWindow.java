@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.action.Press;
+import org.rafterbook.ui.hall.FirstReading;
 import org.rafterbook.ui.imports.ImportPlace;
 import org.rafterbook.ui.shell.Dialogs;
 import org.rafterbook.ui.shell.Logbooks;
@@ -58,25 +59,18 @@ final class OpenWindow implements Logbooks, FirstSteps {
      * @param tools with a background for opening and closing logbooks
      * @param backgrounds makes the background of one logbook
      * @param title is told what the window is called
-     * @param own the flyer's own logbook, null where it is not open
-     * @param refused why it is not, null where it is still to be made
      */
-    OpenWindow(
-            Shelf shelf,
-            Tools tools,
-            Supplier<FxBackground> backgrounds,
-            Consumer<String> title,
-            @Nullable OpenedBook own,
-            @Nullable UserError refused) {
+    OpenWindow(Shelf shelf, Tools tools, Supplier<FxBackground> backgrounds, Consumer<String> title, Outset outset) {
         this.shelf = shelf;
         this.tools = tools;
         this.backgrounds = backgrounds;
         this.opening = new Opening(tools.background(), this::nameIt);
         this.choices = new Choices(tools.look(), this::keep);
-        this.refusal = refused == null ? null : refused.sentence();
+        this.refusal = outset.refused() == null ? null : outset.refused().sentence();
+        Outset.Own own = outset.own();
         if (own != null) {
-            choices.wear(own.choices());
-            open = new BookInWindow(own, tools.on(backgrounds.get()), this, watches);
+            choices.wear(own.opened().choices());
+            open = new BookInWindow(own.opened(), own.today(), tools.on(backgrounds.get()), this, watches);
         }
         Map<PlaceId, Supplier<? extends Place>> makers = new EnumMap<>(PlaceId.class);
         for (PlaceId id : PlaceId.values()) {
@@ -168,7 +162,8 @@ final class OpenWindow implements Logbooks, FirstSteps {
     private void opened(OpenedBook opened) {
         BookInWindow before = open;
         boolean atTheStart = before == null && refusal == null;
-        BookInWindow now = new BookInWindow(opened, tools.on(backgrounds.get()), this, watches);
+        BookInWindow now = new BookInWindow(
+                opened, new FirstReading(opened.book().hall()), tools.on(backgrounds.get()), this, watches);
         open = now;
         refusal = null;
         tools.errors().clear();

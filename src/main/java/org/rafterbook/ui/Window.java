@@ -5,19 +5,15 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
-import javafx.scene.Scene;
 import javafx.stage.Stage;
 import javafx.util.Duration;
-import org.jspecify.annotations.Nullable;
 import org.rafterbook.ui.action.Errors;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.look.Look;
 import org.rafterbook.ui.shell.FxDialogs;
 import org.rafterbook.ui.shell.MainWindow;
 import org.rafterbook.ui.shell.Tools;
-import org.rafterbook.units.UserError;
 import org.rafterbook.work.Background;
-import org.rafterbook.work.OpenedBook;
 import org.rafterbook.work.Shelf;
 
 /** The window as the program starts it. */
@@ -51,15 +47,9 @@ public final class Window {
     public static void untilClosed(Shelf shelf) {
         CountDownLatch hidden = new CountDownLatch(1);
         CountDownLatch settled = new CountDownLatch(1);
-        // on this thread, while the toolkit starts on its own
-        OpenedBook own = null;
-        UserError refused = null;
-        try {
-            own = shelf.ownIsThere() ? shelf.openOwn() : null;
-        } catch (UserError e) {
-            refused = e;
-        }
-        show(shelf, own, refused, hidden, settled);
+        Outset outset = Outset.of(shelf);
+        show(shelf, outset, hidden, settled);
+        outset.readToday();
         try {
             hidden.await();
             settled.await(LAST_ENTRIES_S, TimeUnit.SECONDS);
@@ -68,12 +58,7 @@ public final class Window {
         }
     }
 
-    private static void show(
-            Shelf shelf,
-            @Nullable OpenedBook own,
-            @Nullable UserError refused,
-            CountDownLatch hidden,
-            CountDownLatch settled) {
+    private static void show(Shelf shelf, Outset outset, CountDownLatch hidden, CountDownLatch settled) {
         Background pool = Background.pool(2);
         Platform.runLater(() -> {
             Stage stage = new Stage();
@@ -81,28 +66,19 @@ public final class Window {
             Look look = new Look();
             Supplier<FxBackground> background = () -> FxBackground.on(pool, errors);
             Tools tools = new Tools(errors, look, background.get(), new FxDialogs(() -> stage, look));
-            OpenWindow window = new OpenWindow(shelf, tools, background, stage::setTitle, own, refused);
+            OpenWindow window = new OpenWindow(shelf, tools, background, stage::setTitle, outset);
             stage.setOnHidden(event -> {
                 hidden.countDown();
                 window.close(settled::countDown);
             });
             MainWindow.show(stage, window.shell(), tools);
-            afterTheFirstFrame(stage.getScene(), () -> {
+            tools.background().afterFrame(stage.getScene(), () -> {
                 window.makeOwn();
                 PauseTransition quiet = new PauseTransition(QUIET);
                 quiet.setOnFinished(event -> window.prepare());
                 quiet.play();
             });
         });
-    }
-
-    private static void afterTheFirstFrame(Scene scene, Runnable what) {
-        Runnable[] once = new Runnable[1];
-        once[0] = () -> {
-            scene.removePostLayoutPulseListener(once[0]);
-            Platform.runLater(what);
-        };
-        scene.addPostLayoutPulseListener(once[0]);
     }
 
     /** Ends the toolkit. */

@@ -36,10 +36,8 @@ import org.rafterbook.ui.look.TextSize;
 import org.rafterbook.ui.look.Theme;
 import org.rafterbook.ui.shell.PlaceId;
 import org.rafterbook.ui.shell.Tools;
-import org.rafterbook.units.UserError;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.LastLogbook;
-import org.rafterbook.work.OpenedBook;
 import org.rafterbook.work.Progress;
 import org.rafterbook.work.Shelf;
 
@@ -68,14 +66,7 @@ class OpenWindowTest {
                 own(),
                 OneEvening.CLOCK,
                 new LastLogbook(folder.resolve("settings").resolve("last.txt")));
-        OpenedBook book = null;
-        UserError refused = null;
-        try {
-            book = shelf.ownIsThere() ? shelf.openOwn() : null;
-        } catch (UserError e) {
-            refused = e;
-        }
-        window = new OpenWindow(shelf, tools, () -> FxBackground.onTheSpot(errors), title::set, book, refused);
+        window = new OpenWindow(shelf, tools, () -> FxBackground.onTheSpot(errors), title::set, Outset.of(shelf));
         stage = Fx.window(window.shell());
         tools.look().dress(stage.getScene());
         window.makeOwn();
@@ -206,7 +197,7 @@ class OpenWindowTest {
         Errors errors = new Errors();
         tools = new Tools(errors, new Look(), FxBackground.onTheSpot(errors), dialogs);
         Shelf shelf = new Shelf(own(), OneEvening.CLOCK);
-        window = new OpenWindow(shelf, tools, () -> FxBackground.onTheSpot(errors), title::set, null, null);
+        window = new OpenWindow(shelf, tools, () -> FxBackground.onTheSpot(errors), title::set, Outset.NOTHING);
         stage = Fx.window(window.shell());
         key(KeyCode.SPACE, " ");
         window.makeOwn();

@@ -19,7 +19,12 @@ public final class ShownBook implements AutoCloseable {
     public ShownBook(Tools tools, Path file) {
         Shelf shelf = new Shelf(file, OneEvening.CLOCK);
         opened = shelf.openOwn();
-        window = new OpenWindow(shelf, tools, () -> FxBackground.onTheSpot(tools.errors()), title -> {}, opened, null);
+        window = new OpenWindow(
+                shelf,
+                tools,
+                () -> FxBackground.onTheSpot(tools.errors()),
+                title -> {},
+                new Outset(new Outset.Own(opened), null));
     }
 
     public Book book() {

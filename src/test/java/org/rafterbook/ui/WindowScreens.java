@@ -131,8 +131,8 @@ final class WindowScreens {
 
     private static Parent window(Tools tools, Path folder, UserError refused) {
         Shelf shelf = new Shelf(folder.resolve("flights.rafterbook"), Clock.systemDefaultZone());
-        OpenWindow window =
-                new OpenWindow(shelf, tools, () -> FxBackground.onTheSpot(tools.errors()), title -> {}, null, refused);
+        OpenWindow window = new OpenWindow(
+                shelf, tools, () -> FxBackground.onTheSpot(tools.errors()), title -> {}, new Outset(null, refused));
         window.makeOwn();
         return window.shell();
     }

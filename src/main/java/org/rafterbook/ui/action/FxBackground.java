@@ -3,8 +3,10 @@ package org.rafterbook.ui.action;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Executor;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javafx.application.Platform;
+import javafx.scene.Scene;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.work.Background;
 import org.rafterbook.work.Job;
@@ -25,20 +27,27 @@ public final class FxBackground {
 
     private final Background background;
     private final Executor fx;
+    private final BiConsumer<Scene, Runnable> frames;
     private final Errors errors;
     private final Lane entries = new Lane();
     private final List<Runnable> whenQuiet = new ArrayList<>();
     private int open;
 
+    /** Without frames to wait for: what is to follow one follows at once. */
     public FxBackground(Background background, Executor fx, Errors errors) {
+        this(background, fx, (scene, what) -> what.run(), errors);
+    }
+
+    private FxBackground(Background background, Executor fx, BiConsumer<Scene, Runnable> frames, Errors errors) {
         this.background = background;
         this.fx = fx;
+        this.frames = frames;
         this.errors = errors;
     }
 
     /** Delivers through the JavaFX thread. */
     public static FxBackground on(Background background, Errors errors) {
-        return new FxBackground(background, Platform::runLater, errors);
+        return new FxBackground(background, Platform::runLater, FxBackground::afterPulse, errors);
     }
 
     /** Runs everything before {@link Call#then} returns: for tests and pictures. */
@@ -54,6 +63,28 @@ public final class FxBackground {
     /** Brings it to the JavaFX thread, from whichever thread. */
     public void later(Runnable what) {
         fx.execute(() -> errors.guard(what));
+    }
+
+    /**
+     * Does it once the next frame of the scene is laid out: what may wait until the rest is on the screen. At once where
+     * there is no scene.
+     */
+    public void afterFrame(@Nullable Scene scene, Runnable what) {
+        if (scene == null) {
+            errors.guard(what);
+        } else {
+            frames.accept(scene, () -> errors.guard(what));
+        }
+    }
+
+    private static void afterPulse(Scene scene, Runnable what) {
+        Runnable[] once = new Runnable[1];
+        once[0] = () -> {
+            scene.removePostLayoutPulseListener(once[0]);
+            Platform.runLater(what);
+        };
+        scene.addPostLayoutPulseListener(once[0]);
+        Platform.requestNextPulse();
     }
 
     /** Does it once no call is open any more: for closing what they work on. */

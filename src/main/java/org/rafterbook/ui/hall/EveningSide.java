@@ -17,6 +17,8 @@ final class EveningSide {
     private final EveningPane list;
     private final EveningChart chart;
     private final TrialPart trial;
+    private final Action unfold;
+    private final VBox charted;
     private final FoldingColumn column = new FoldingColumn();
     private final Sheet sheet = new Sheet();
 
@@ -27,17 +29,22 @@ final class EveningSide {
         list = new EveningPane(hall, format);
         chart = new EveningChart(hall, followed);
         trial = new TrialPart(hall, preparing, followed);
-        VBox charted = new VBox(Lay.hairline(), chart.node());
-        VBox tried = new VBox(Lay.hairline(), trial.node());
-        Action unfold = preparing.on("Y", "Times of the evening", () -> column.unfold(charted));
-        column.addGrowing(list.node()).add(charted, 1, unfold).add(tried);
-        tried.managedProperty().bind(trial.node().visibleProperty());
+        charted = new VBox(Lay.hairline(), chart.node());
+        unfold = preparing.on("Y", "Times of the evening", () -> column.unfold(charted));
+        column.addGrowing(list.node());
         sheet.add(Lay.grow(column));
         sheet.getStyleClass().add("evening");
     }
 
     Node node() {
         return sheet;
+    }
+
+    /** Adds what need not be in the first frame of the window; called once. */
+    void complete() {
+        VBox tried = new VBox(Lay.hairline(), trial.node());
+        tried.managedProperty().bind(trial.node().visibleProperty());
+        column.add(charted, 1, unfold).add(tried);
     }
 
     /** What shows a reading, part by part. */

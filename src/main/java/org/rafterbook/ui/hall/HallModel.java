@@ -30,6 +30,7 @@ public final class HallModel {
     private static final HallDataHolder NONE = new HallDataHolder(null);
 
     private final HallDesk desk;
+    private @Nullable FirstReading first;
     private final FxBackground background;
     private final FxBackground.Slot loading = new FxBackground.Slot();
     private final FxBackground.Slot looking = new FxBackground.Slot();
@@ -48,6 +49,7 @@ public final class HallModel {
     private @Nullable Subscription following;
     private @Nullable Asked asked;
     private boolean loaded;
+    private boolean complete;
 
     /** Holds what was read, nothing before the first reading. */
     public record HallDataHolder(@Nullable HallData data) {}
@@ -56,10 +58,13 @@ public final class HallModel {
     private record Asked(HallData data, boolean relaunch) {}
 
     /**
+     * @param first what is shown first, which another thread may be reading already
      * @param watches those of this run of the program, which outlive the logbook
      */
-    public HallModel(HallDesk desk, FxBackground background, Errors errors, Clock clock, Watches watches) {
+    public HallModel(
+            HallDesk desk, FirstReading first, FxBackground background, Errors errors, Clock clock, Watches watches) {
         this.desk = desk;
+        this.first = first;
         this.background = background;
         this.errors = errors;
         this.clock = clock;
@@ -140,16 +145,24 @@ public final class HallModel {
         forgetOutlook();
     }
 
-    /** Reads everything again; the first time what takes long comes after the rest. */
+    /** Reads everything again; the first time without what takes long, which {@link #complete} brings. */
     public void load() {
-        boolean first = !loaded;
-        HallDesk from = first ? desk.withoutMargins() : desk;
-        background.call(progress -> HallData.read(from)).in(loading).then(read -> {
-            show(read);
-            if (first && loaded) {
+        FirstReading once = first;
+        first = null;
+        background
+                .call(progress -> once == null ? HallData.read(desk) : once.get())
+                .in(loading)
+                .then(this::show);
+    }
+
+    /** Called once what was read first is on the screen: reads what takes long. */
+    public void complete() {
+        if (!complete) {
+            complete = true;
+            if (following != null) {
                 load();
             }
-        });
+        }
     }
 
     private void show(HallData read) {
@@ -164,13 +177,14 @@ public final class HallModel {
         landing.sync(read.evening());
         preparing.sync(read.prepared());
         trial.sync(read.prepared());
-        if (loaded) {
-            look();
-        } else {
+        if (!loaded) {
             loaded = true;
             if (!air.watches().isEmpty()) {
                 state.set(HallState.IN_THE_AIR);
             }
+        }
+        if (complete) {
+            look();
         }
     }
 
@@ -178,7 +192,7 @@ public final class HallModel {
     private void look() {
         HallData read = data();
         boolean again = preparing.relaunchProperty().get();
-        if (read == null || !loaded || new Asked(read, again).equals(asked)) {
+        if (read == null || !complete || new Asked(read, again).equals(asked)) {
             return;
         }
         forgetOutlook();

@@ -69,6 +69,8 @@ public final class HallView implements Place {
     private boolean narrow;
     private boolean low;
     private boolean sideInFront;
+    private boolean begun;
+    private boolean sheetIn;
     private final ReadOnlyStringWrapper subtitle = new ReadOnlyStringWrapper(this, "subtitle", "");
     private final Figure airFigure = new Figure("Air", "not read yet");
     private final Figure now = new Figure("Now", "").strong();
@@ -161,11 +163,32 @@ public final class HallView implements Place {
         turn();
         HallSheet shown = sheet(state);
         refresh(state);
-        left.getChildren().setAll(shown.node());
+        if (sheetIn || state != HallState.PREPARING) {
+            putSheet(shown);
+        }
         right.getChildren().setAll(shown instanceof AirView air ? air.side() : evening.node());
         // a field of the sheet that goes must not keep the keys
         if (page.getScene() != null) {
             page.getScene().getRoot().requestFocus();
+        }
+    }
+
+    private void putSheet(HallSheet sheet) {
+        sheetIn = true;
+        left.getChildren().setAll(sheet.node());
+    }
+
+    /** A frame later than today's session, which the window is opened for, and what takes long a frame later still. */
+    private void begin() {
+        if (!begun) {
+            begun = true;
+            background.afterFrame(page.getScene(), () -> {
+                if (!sheetIn) {
+                    putSheet(sheet(model.stateProperty().get()));
+                }
+                evening.complete();
+                background.afterFrame(page.getScene(), model::complete);
+            });
         }
     }
 
@@ -206,6 +229,7 @@ public final class HallView implements Place {
             subtitle.set(subtitle(newest.evening()));
             showClock();
         });
+        parts.add(newest -> begin());
         for (Consumer<HallData> part : parts) {
             background.later(() -> {
                 if (model.data() == data) {

@@ -72,7 +72,7 @@ final class HallBench implements AutoCloseable {
         this.tools = tools;
         book = Book.open(file, Mode.CREATE, clock);
         desk = margins == null ? book.hall() : new HallDesk(book, margins);
-        model = new HallModel(desk, tools.background(), tools.errors(), clock, watches);
+        model = new HallModel(desk, new FirstReading(desk), tools.background(), tools.errors(), clock, watches);
         view = new HallView(tools, model, DisplayUnits.METRIC, ZoneOffset.UTC);
         Map<PlaceId, Supplier<? extends Place>> makers = new EnumMap<>(PlaceId.class);
         for (PlaceId id : PlaceId.values()) {

@@ -302,7 +302,12 @@ class NothingLostTest {
         assertThat(words()).doesNotContain("The program was closed");
         hall.view.hidden();
         HallModel again = new HallModel(
-                hall.desk, answers.tools().background(), answers.tools().errors(), hall.clock, hall.watches);
+                hall.desk,
+                new FirstReading(hall.desk),
+                answers.tools().background(),
+                answers.tools().errors(),
+                hall.clock,
+                hall.watches);
         again.load();
         Timed timed = Objects.requireNonNull(again.air().pickedProperty().get());
         assertThat(timed.watch().byWallClock()).isFalse();
