@@ -202,7 +202,9 @@ class AcceptanceWalkTest {
 
         command("import", sheet(1.60)).done();
         try (WindowRobot window = WindowRobot.open(logbook())) {
-            window.press(KeyCode.M, KeyCode.UP, KeyCode.ENTER).sees("Quire q1");
+            window.sees("Start the watch")
+                    .press(KeyCode.M, KeyCode.UP, KeyCode.ENTER)
+                    .sees("Quire q1");
             addMotor(window.press(KeyCode.N), "M20", "2.00 g");
             window.press(KeyCode.ENTER).sees(percent(heavy.get("margin_percent").asDouble()));
             addMotor(window.press(KeyCode.N), "M16", "1.60 g");
@@ -224,7 +226,7 @@ class AcceptanceWalkTest {
     @Order(4)
     void aSlidWingIsOneChangeAlthoughBalanceAndMarginMoveWithIt() {
         try (WindowRobot window = WindowRobot.open(logbook())) {
-            wind(window, "1400");
+            wind(window.sees("Start the watch"), "1400");
             fly(window, 400);
             note(window.press(KeyCode.DIGIT1), "steady, flat circles");
 
@@ -434,7 +436,7 @@ class AcceptanceWalkTest {
             window.press(KeyCode.F5).sees("9, 1 “at least”");
         }
         try (WindowRobot window = WindowRobot.open(logbook())) {
-            typed(window, "1.2 s", "the last but one");
+            typed(window.sees("Start the watch"), "1.2 s", "the last but one");
             window.press(KeyCode.E).type("1.3 s").press(KeyCode.ENTER).sees("11 flights");
             window.together(KeyCode.CONTROL, KeyCode.Z).sees("ndone: flight of 0:01.3");
             window.sees("10 flights");

@@ -24,13 +24,13 @@ import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.StackPane;
 import org.rafterbook.flight.AirReading;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.action.Keys;
 import org.rafterbook.ui.kit.Figure;
 import org.rafterbook.ui.kit.FittingFrame;
 import org.rafterbook.ui.kit.Lay;
+import org.rafterbook.ui.kit.OneInFront;
 import org.rafterbook.ui.shell.Place;
 import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.units.DisplayUnits;
@@ -61,8 +61,8 @@ public final class HallView implements Place {
     private final Function<HallState, HallSheet> maker;
     private final EveningSide evening;
     private final EveningRule rule;
-    private final StackPane left = new StackPane();
-    private final StackPane right = new StackPane();
+    private final OneInFront left = new OneInFront();
+    private final OneInFront right = new OneInFront();
     private final HBox page;
     private final FittingFrame node = new FittingFrame((width, height, em) -> fold(width, height));
     private final ObservableValue<Keys> keysNow;
@@ -152,7 +152,12 @@ public final class HallView implements Place {
     private void makeAnother() {
         for (HallState state : HallState.values()) {
             if (!sheets.containsKey(state)) {
-                sheet(state);
+                HallSheet made = sheet(state);
+                refresh(state);
+                left.prepare(made.node());
+                if (made instanceof AirView air) {
+                    right.prepare(air.side());
+                }
                 return;
             }
         }
@@ -166,7 +171,7 @@ public final class HallView implements Place {
         if (sheetIn || state != HallState.PREPARING) {
             putSheet(shown);
         }
-        right.getChildren().setAll(shown instanceof AirView air ? air.side() : evening.node());
+        right.front(shown instanceof AirView air ? air.side() : evening.node());
         // a field of the sheet that goes must not keep the keys
         if (page.getScene() != null) {
             page.getScene().getRoot().requestFocus();
@@ -175,7 +180,7 @@ public final class HallView implements Place {
 
     private void putSheet(HallSheet sheet) {
         sheetIn = true;
-        left.getChildren().setAll(sheet.node());
+        left.front(sheet.node());
     }
 
     /** A frame later than today's session, which the window is opened for, and what takes long a frame later still. */

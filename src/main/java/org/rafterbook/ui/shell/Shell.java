@@ -21,6 +21,7 @@ import org.rafterbook.ui.action.Problem;
 import org.rafterbook.ui.kit.Buttons;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Notice;
+import org.rafterbook.ui.kit.OneInFront;
 
 /**
  * What is in the window round the places: the rail at the left; head, error bar, rule, content and key line
@@ -35,8 +36,8 @@ public final class Shell extends StackPane {
     private final Map<PlaceId, Place> made = new EnumMap<>(PlaceId.class);
     private final Rail rail;
     private final Head head = new Head();
-    private final PlaceArea rule = new PlaceArea();
-    private final PlaceArea content = new PlaceArea();
+    private final OneInFront rule = new OneInFront();
+    private final OneInFront content = new OneInFront();
     private final KeyLine keyLine;
     private final HelpSheet help = new HelpSheet(this::closeHelp);
     private final CapsOverlay caps = new CapsOverlay();
