@@ -1,8 +1,7 @@
 package org.rafterbook.ui;
 
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
+import java.util.function.BiPredicate;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.logbook.Subscription;
 import org.rafterbook.ui.action.FxBackground;
@@ -36,11 +35,7 @@ final class BookInWindow {
     private @Nullable Subscription beginning;
     private @Nullable ImportPlace tables;
     private @Nullable ReviewView review;
-    private final Map<PlaceId, Prepared> prepared = new EnumMap<>(PlaceId.class);
     private boolean fresh;
-
-    /** A place made before it is visited, for these units. */
-    private record Prepared(Place place, DisplayUnits units) {}
 
     /**
      * @param today what its Hall shows first
@@ -97,18 +92,24 @@ final class BookInWindow {
 
     /**
      * Makes the places that take long to make before they are visited, off the JavaFX thread: nothing of them is in a
-     * window yet.
+     * window yet. The taker says whether it takes one.
      */
-    void prepare(DisplayUnits units) {
+    void prepare(DisplayUnits units, BiPredicate<PlaceId, Place> taker) {
         for (PlaceId id : List.of(PlaceId.REVIEW, PlaceId.SEASON)) {
-            background().call(progress -> make(id, units)).then(place -> prepared.put(id, new Prepared(place, units)));
+            background().call(progress -> make(id, units)).then(place -> {
+                if (taker.test(id, place)) {
+                    keep(place);
+                }
+            });
         }
     }
 
     /** A place of it, to be shown. */
     Place place(PlaceId id, DisplayUnits units) {
-        Prepared ready = prepared.remove(id);
-        Place place = ready != null && ready.units().equals(units) ? ready.place() : make(id, units);
+        return keep(make(id, units));
+    }
+
+    private Place keep(Place place) {
         if (place instanceof ReviewView shown) {
             review = shown;
         }

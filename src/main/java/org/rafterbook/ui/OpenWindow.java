@@ -28,6 +28,7 @@ import org.rafterbook.ui.start.FirstSteps;
 import org.rafterbook.ui.start.NoLogbookPlace;
 import org.rafterbook.ui.start.StartPlace;
 import org.rafterbook.ui.start.WaitingPlace;
+import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.units.UserError;
 import org.rafterbook.work.Job;
 import org.rafterbook.work.OpenedBook;
@@ -107,8 +108,13 @@ final class OpenWindow implements Logbooks, FirstSteps {
 
     /** Makes the places that take long to make before they are visited. */
     void prepare() {
-        if (open != null) {
-            open.prepare(choices.unitsProperty().get());
+        BookInWindow book = open;
+        DisplayUnits units = choices.unitsProperty().get();
+        if (book != null) {
+            book.prepare(
+                    units,
+                    (id, place) ->
+                            book == open && units.equals(choices.unitsProperty().get()) && shell.prepare(id, place));
         }
     }
 

@@ -4,9 +4,12 @@ import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.locks.LockSupport;
+import java.util.stream.Collectors;
 
 /**
  * Watches the JavaFX thread: samples its stack about every millisecond and tells for how long at a time the program's own
@@ -30,7 +33,7 @@ final class HoldSampler implements AutoCloseable {
      * The program's own code on the thread without a pause.
      *
      * @param what the method it began with
-     * @param inside a method further in, where most of it was seen
+     * @param inside our innermost lines, those seen most often first
      */
     record Hold(String what, String inside, double ms, double wallMs) {}
 
@@ -41,7 +44,7 @@ final class HoldSampler implements AutoCloseable {
     private final List<Double> pulses = new ArrayList<>();
     private volatile boolean ended;
     private String now = "";
-    private String inside = "";
+    private final Map<String, Integer> inside = new HashMap<>();
     private double began;
     private double beganWall;
     private double pulseBegan = -1;
@@ -88,7 +91,7 @@ final class HoldSampler implements AutoCloseable {
                     continue;
                 }
                 first = first.isEmpty() ? method : first;
-                last = method;
+                last = method + ":" + stack[i].getLineNumber();
             }
         }
         if (!first.equals(now)) {
@@ -96,8 +99,9 @@ final class HoldSampler implements AutoCloseable {
             now = first;
             began = before;
             beganWall = wallBefore;
+            inside.clear();
         }
-        inside = last;
+        inside.merge(last, 1, Integer::sum);
         if (pulse && pulseBegan < 0) {
             pulseBegan = before;
         } else if (!pulse && pulseBegan >= 0) {
@@ -116,7 +120,12 @@ final class HoldSampler implements AutoCloseable {
 
     private void end(double at, double wallAt) {
         if (!now.isEmpty()) {
-            holds.add(new Hold(now, inside, at - began, wallAt - beganWall));
+            String most = inside.entrySet().stream()
+                    .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
+                    .limit(4)
+                    .map(line -> line.getValue() + " × " + line.getKey())
+                    .collect(Collectors.joining(", "));
+            holds.add(new Hold(now, most, at - began, wallAt - beganWall));
         }
     }
 

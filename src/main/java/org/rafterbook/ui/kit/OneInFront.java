@@ -18,12 +18,11 @@ public final class OneInFront extends StackPane {
         }
     }
 
-    /** Takes in and styles a node that is to be shown later. */
-    public void prepare(Node node) {
-        if (!getChildren().contains(node)) {
+    /** Takes in a node that is to be shown later, so that it is styled by then; nothing where it is null. */
+    public void prepare(@Nullable Node node) {
+        if (node != null && !getChildren().contains(node)) {
             Lay.show(node, false);
             getChildren().add(node);
-            node.applyCss();
         }
     }
 

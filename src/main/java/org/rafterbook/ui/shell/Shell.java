@@ -116,6 +116,16 @@ public final class Shell extends StackPane {
         }
     }
 
+    /** Takes in a place made ahead of its first visit; false where there is one already. */
+    public boolean prepare(PlaceId id, Place place) {
+        if (made.putIfAbsent(id, place) != null) {
+            return false;
+        }
+        content.prepare(place.node());
+        rule.prepare(place.rule());
+        return true;
+    }
+
     /** Shows a guest over the place on show, under that place's item in the rail, until another is visited. */
     public void show(Place guest) {
         tools.errors().guard(() -> {
