@@ -50,7 +50,7 @@ public final class BenchDesk {
         builds = new Builds(logbook, clock, riggings);
         settings = new SettingList(logbook);
         classes = new ClassSheets(logbook);
-        comparison = new Comparison(riggings);
+        comparison = new Comparison(this, riggings);
         reading = new BenchReading(logbook, this);
         logbook.onChange(this::forget);
     }

@@ -18,9 +18,11 @@ public final class Comparison {
     /** How far a wing may be slid where its setting has no limits, m. */
     private static final double REACH_M = 0.04;
 
+    private final BenchDesk desk;
     private final Riggings riggings;
 
-    Comparison(Riggings riggings) {
+    Comparison(BenchDesk desk, Riggings riggings) {
+        this.desk = desk;
         this.riggings = riggings;
     }
 
@@ -55,22 +57,23 @@ public final class Comparison {
     }
 
     /**
-     * The designs side by side.
+     * The designs side by side, each from the balance it has: a measured one counts.
      *
-     * @param margin equal for all, fraction of the mean chord
+     * @param margin equal for all, fraction of the mean chord, as it would be shown: with the flyer's zero
      * @param airframeKg equal for all, without the motor
      * @param lift lift coefficient at trim
      */
     public List<SketchComparison.Row> of(
-            List<Design> designs, double margin, double airframeKg, double lift, double airDensity, Progress progress) {
+            List<Design> designs, double margin, double airframeKg, double lift, Surroundings in, Progress progress) {
         List<SketchComparison.Row> rows = new ArrayList<>();
         for (Design design : designs) {
             progress.step(rows.size(), designs.size(), "designs");
-            Airframe airframe = design.rigged().geometry();
+            AsFlown flown = AsFlown.of(desk.look(design.rigged(), in));
+            Airframe airframe = flown.airframe();
             if (airframe != null) {
                 double[] slide = slide(design.rigged(), airframe);
                 SketchComparison.Terms terms = new SketchComparison.Terms(
-                        margin, airframeKg, airframe.motor(), lift, airDensity, slide[0], slide[1]);
+                        margin - flown.zero(), airframeKg, airframe.motor(), lift, in.airDensity(), slide[0], slide[1]);
                 rows.addAll(SketchComparison.of(Map.of(design.name(), airframe), terms));
             }
         }

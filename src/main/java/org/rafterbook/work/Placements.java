@@ -1,12 +1,10 @@
 package org.rafterbook.work;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Airframe;
-import org.rafterbook.airframe.MassItem;
 import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.airframe.SheetPath;
@@ -14,16 +12,12 @@ import org.rafterbook.airframe.Surface;
 import org.rafterbook.airframe.WingGeometry;
 import org.rafterbook.stability.Placement;
 import org.rafterbook.stability.PlacementAnswer;
-import org.rafterbook.stability.StabilityAnswer;
 
 /** Where a wing, ballast or tailplane has to sit for a wished margin of a version looked at. */
 public final class Placements {
 
     /** How far a wing is looked for either way where its setting has no limits, m. */
     private static final double REACH_M = 0.04;
-
-    /** Stands for what the scale showed beyond the parts; it never moves. */
-    private static final String REST = " not in the parts";
 
     private final Looked looked;
     private final @Nullable Airframe airframe;
@@ -34,31 +28,9 @@ public final class Placements {
      */
     public Placements(Looked looked, double wishedMargin) {
         this.looked = looked;
-        airframe = looked.airframe() == null ? null : asFlown(looked.airframe(), looked.margin());
-        wished = wishedMargin - zero(looked.margin());
-    }
-
-    /** The flyer's shift of the zero as a fraction of the chord. */
-    private static double zero(MarginAnswer margin) {
-        StabilityAnswer shape = margin.stability();
-        Double shown = margin.neutralPointM();
-        Double computed = shape == null ? null : shape.neutralPointM();
-        Double chord = margin.meanChordM();
-        return shown == null || computed == null || chord == null ? 0 : (shown - computed) / chord;
-    }
-
-    /** The airframe with the balance and mass it has with the motor flown, so that what is moved moves from there. */
-    private static Airframe asFlown(Airframe airframe, MarginAnswer margin) {
-        Double balance = margin.balanceM();
-        Double mass = margin.massKg();
-        if (balance == null || mass == null) {
-            return airframe;
-        }
-        double parts = airframe.masses().stream().mapToDouble(MassItem::massKg).sum();
-        double motor = airframe.motor() == null ? 0 : airframe.motor().massKg();
-        List<MassItem> masses = new ArrayList<>(airframe.masses());
-        masses.add(new MassItem(REST, mass - parts - motor, balance, 0));
-        return new Airframe(airframe.surfaces(), masses, balance, airframe.motor());
+        AsFlown flown = AsFlown.of(looked);
+        airframe = flown.airframe();
+        wished = wishedMargin - flown.zero();
     }
 
     /** A range within which something can be placed, and whether the flyer set it. */
@@ -168,11 +140,7 @@ public final class Placements {
 
     /** The airframe of an answer without what stood for the unknown rest, to be kept as a sketch. */
     public Airframe kept(Airframe answer) {
-        return new Airframe(
-                answer.surfaces(),
-                answer.masses().stream().filter(m -> !m.name().equals(REST)).toList(),
-                null,
-                answer.motor());
+        return AsFlown.withoutRest(answer);
     }
 
     /** The settings that bring the version looked at to the answer, as finely as they can be set; empty where they cannot. */

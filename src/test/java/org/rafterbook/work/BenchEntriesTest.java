@@ -35,6 +35,7 @@ import org.rafterbook.logbook.Logbook;
 import org.rafterbook.logbook.Mode;
 import org.rafterbook.rules.ClassFinding;
 import org.rafterbook.rules.ClassSheet;
+import org.rafterbook.stability.SketchComparison;
 import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityParser;
@@ -434,9 +435,7 @@ class BenchEntriesTest {
                 .isCloseTo(wished, within(0.001));
     }
 
-    @Test
-    void aWeighingAndAZeroEnterThePlacement() {
-        Rigged first = teasel();
+    private void weighAndMoveTheZero(Rigged first) {
         book.bench()
                 .weighings()
                 .add(
@@ -449,6 +448,12 @@ class BenchEntriesTest {
                                 null,
                                 ""));
         book.bench().zero(first.version().id(), 0.004, "held every speed");
+    }
+
+    @Test
+    void aWeighingAndAZeroEnterThePlacement() {
+        Rigged first = teasel();
+        weighAndMoveTheZero(first);
         Looked looked = book.bench().look(first, AIR);
         Placements placements = new Placements(looked, 0.08);
         Map<String, Setting> settings =
@@ -456,6 +461,20 @@ class BenchEntriesTest {
         Rigged slid = book.riggings().trim(first.model().id(), settings, "", null);
         assertThat(book.margins().ofVersion(slid.version().id(), null, 1).margin())
                 .isCloseTo(0.08, within(0.001));
+    }
+
+    @Test
+    void aWeighingAndAZeroEnterTheDesignsSideBySide() {
+        Rigged first = teasel();
+        weighAndMoveTheZero(first);
+        Double place =
+                new Placements(book.bench().look(first, AIR), 0.08).wings().value();
+        Comparison comparison = book.bench().comparison();
+        SketchComparison.Row row = comparison
+                .of(comparison.designs(first), 0.08, 0.002, 0.9, AIR, Progress.none())
+                .get(0);
+        assertThat(row.wingMovedM())
+                .isCloseTo(Objects.requireNonNull(place) - wing(first).edgeAftM(), within(1e-5));
     }
 
     @Test

@@ -82,7 +82,11 @@ final class SketchTable implements BenchPage {
                 ? null
                 : bench.facts().classSheet().minAirframeKg();
         mass.fill(minimum == null ? bench.facts().weights().sumKg() : minimum);
-        mass.field().quietly(minimum == null ? "this model's parts" : "the class's minimum");
+        mass.field()
+                .quietly(
+                        minimum == null
+                                ? "at first this model's parts"
+                                : "the class's minimum is " + context.format().text(Quantity.MASS, minimum));
         TrimAnswer trim = bench.shown().trim();
         Double hands = trim == null || trim.caution() != null ? null : trim.liftCoefficient();
         lift.fill(hands == null ? 0.7 : Math.rint(hands * 100) / 100);
@@ -127,10 +131,8 @@ final class SketchTable implements BenchPage {
                 .map(Map.Entry::getValue)
                 .toList();
         model.background()
-                .call(steps -> context.book()
-                        .bench()
-                        .comparison()
-                        .of(picked, wished, kg, coefficient, bench.in().airDensity(), steps))
+                .call(steps ->
+                        context.book().bench().comparison().of(picked, wished, kg, coefficient, bench.in(), steps))
                 .in(slot)
                 .showing(progress)
                 .otherwise(form::refuse)
