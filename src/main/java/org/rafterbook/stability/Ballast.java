@@ -70,9 +70,10 @@ final class Ballast {
             return PlacementAnswer.none("The margin is what is wished already: no ballast is needed.");
         }
         if (way * lever <= 0) {
-            return none(
-                    "Ballast at %.0f mm moves the balance point the wrong way: it has to lie %s of %.0f mm.",
-                    placeM * 1000, way > 0 ? "aft" : "ahead", task.wishedM * 1000);
+            String why = way * (placeM - task.balanceM) > 0
+                    ? "Ballast at %.0f mm never brings the balance point beyond its own place: it has to lie %s of %.0f mm."
+                    : "Ballast at %.0f mm moves the balance point the wrong way: it has to lie %s of %.0f mm.";
+            return none(why, placeM * 1000, way > 0 ? "aft" : "ahead", task.wishedM * 1000);
         }
         double massKg = task.massKg * way / lever;
         if (massKg > mostKg) {

@@ -176,9 +176,10 @@ public final class Placement {
         if (!Double.isNaN(coarse.unknownAt())) {
             return PlacementAnswer.none(trials.missing(change.apply(coarse.unknownAt())));
         }
+        String ends = perUnit == 1 ? "From %.2f to %.2f" : "From %.1f to %.1f";
         return PlacementAnswer.none(String.format(
                 Locale.ROOT,
-                "From %.4g to %.4g %s the margin lies between %.1f and %.1f %%, never at %.1f %%.",
+                ends + " %s the margin lies between %.1f and %.1f %%, never at %.1f %%.",
                 from * perUnit,
                 to * perUnit,
                 unit,

@@ -17,7 +17,8 @@ public record PlacementAnswer(
         @Nullable Double margin,
         @Nullable String reason) {
 
+    /** No answer; numbers below zero in the sentence get their minus sign. */
     static PlacementAnswer none(String reason) {
-        return new PlacementAnswer(null, null, null, reason);
+        return new PlacementAnswer(null, null, null, reason.replaceAll("-(?=\\d)", "\u2212"));
     }
 }

@@ -53,11 +53,4 @@ public record StabilityAnswer(
         Double chord = meanChordM;
         return neutral == null || chord == null || balanceM == null ? null : (neutral - balanceM) / chord;
     }
-
-    /** Neutral point of the closed form less that of the lattice, m; null where one is unknown. */
-    public @Nullable Double closedFormDifferenceM() {
-        Double neutral = neutralPointM;
-        Double closed = closedForm.neutralPointM();
-        return neutral == null || closed == null ? null : closed - neutral;
-    }
 }

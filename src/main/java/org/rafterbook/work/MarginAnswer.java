@@ -19,10 +19,12 @@ import org.rafterbook.stability.StabilityAnswer;
  * @param aspectRatio of all wings: (longer span)^2 / area
  * @param liftSlopePerRad of the whole model on the wing area
  * @param liftShare surface to its share of the lift that a change of angle of attack brings
- * @param band half the distance between the foremost and aftmost neutral point, fraction of the mean chord
+ * @param band half the distance between the foremost and aftmost neutral point, fraction of the mean chord; where a zero
+ *     is known, half the range of the distance to its neutral point
  * @param stability what the lattice said of the shape, before the flyer's zero; null where the geometry is unknown
  * @param closedFormM neutral point of the closed form, m
  * @param closedFormNote why there is no closed form, or what its error is
+ * @param zero the neutral point known from flying that is counted from; null where there is none
  */
 public record MarginAnswer(
         @Nullable Double neutralPointM,
@@ -38,6 +40,7 @@ public record MarginAnswer(
         @Nullable StabilityAnswer stability,
         @Nullable Double closedFormM,
         @Nullable String closedFormNote,
+        @Nullable KnownZero zero,
         @Nullable String missing) {
 
     /** What the closed form shown beside the answer is called. */
@@ -49,7 +52,7 @@ public record MarginAnswer(
     /** Nothing known, and why. */
     static MarginAnswer unknown(String missing) {
         return new MarginAnswer(
-                null, null, null, null, null, null, null, null, Map.of(), null, null, null, null, missing);
+                null, null, null, null, null, null, null, null, Map.of(), null, null, null, null, null, missing);
     }
 
     /** This margin less another of the same model, with the band of the difference itself; null where one is unknown. */
@@ -59,8 +62,8 @@ public record MarginAnswer(
         return mine == null || theirs == null ? null : MarginDifference.between(mine, balanceM, theirs, other.balanceM);
     }
 
-    /** The closed form's neutral point less the lattice's, m; null where one is unknown. */
+    /** The closed form's neutral point less the one shown, m; null where one is unknown. */
     public @Nullable Double closedFormDifferenceM() {
-        return stability == null ? null : stability.closedFormDifferenceM();
+        return closedFormM == null || neutralPointM == null ? null : (Double) (closedFormM - neutralPointM);
     }
 }

@@ -35,9 +35,9 @@ public interface MarginText {
             return new Answer(margin, margin != null ? "" : missing == null ? "cannot tell" : missing, answer);
         }
 
-        /** How far off the margin may be on its own, fraction of the mean chord; null where not known. */
-        public @Nullable Double band() {
-            return full == null ? null : full.band();
+        /** How far the margin can be trusted, in words; empty where not known. */
+        public String trust() {
+            return full == null ? "" : MarginWords.trust(full);
         }
 
         /** This margin less another of the same model with the band of the difference; null where it cannot be told. */

@@ -72,6 +72,7 @@ public final class Margins {
                 stability,
                 closed.neutralPointM(),
                 closed.reason() == null ? closed.error() : closed.reason(),
+                null,
                 stability.missing() != null ? stability.missing() : margin == null ? balance.missing() : null);
     }
 
@@ -101,7 +102,7 @@ public final class Margins {
             answer = of(shapes.of(geometry), balance(geometry, motor, weighing, then));
             known.put(key, answer);
         }
-        return shifted(answer, zeroShift(reader, version));
+        return shifted(answer, zero(reader, version));
     }
 
     /**
@@ -114,7 +115,7 @@ public final class Margins {
             @Nullable MotorPlace motor,
             @Nullable Weighing weighing,
             @Nullable Airframe weighedAs,
-            @Nullable Double zeroShiftM) {}
+            @Nullable KnownZero zero) {}
 
     Standing standing(String versionId) {
         return logbook.read(r -> {
@@ -125,7 +126,7 @@ public final class Margins {
                     geometry == null ? null : motor(r, version, geometry, null, 1),
                     weighing,
                     weighing == null ? null : Geometry.of(r.get(Version.class, weighing.versionId())),
-                    zeroShift(r, version));
+                    zero(r, version));
         });
     }
 
@@ -133,42 +134,45 @@ public final class Margins {
     MarginAnswer edited(Standing standing, Airframe edited) {
         MotorPlace motor = standing.motor() == null ? edited.motor() : standing.motor();
         BalancePoint balance = balance(edited, motor, standing.weighing(), standing.weighedAs());
-        return shifted(of(shapes.glance(edited), balance), standing.zeroShiftM());
+        return shifted(of(shapes.glance(edited), balance), standing.zero());
     }
 
     /** The zero of the newest version of the model that the flyer knows to be neutral; what is unknown is alike in all. */
-    private static @Nullable Double zeroShift(Reader reader, Version version) {
-        if (version.zeroShiftM() != null) {
-            return version.zeroShiftM();
-        }
-        return reader.where(Version.class, "modelId", version.modelId()).stream()
-                .filter(v -> v.zeroShiftM() != null)
-                .max(Comparator.comparing(Version::number))
-                .map(Version::zeroShiftM)
-                .orElse(null);
+    private @Nullable KnownZero zero(Reader reader, Version version) {
+        Version known = version.zeroShiftM() != null
+                ? version
+                : reader.where(Version.class, "modelId", version.modelId()).stream()
+                        .filter(v -> v.zeroShiftM() != null)
+                        .max(Comparator.comparing(Version::number))
+                        .orElse(null);
+        Airframe geometry = known == null ? null : Geometry.of(known);
+        return known == null ? null : KnownZero.of(reader, known, geometry == null ? null : shapes.of(geometry));
     }
 
-    private static MarginAnswer shifted(MarginAnswer a, @Nullable Double shift) {
+    private static MarginAnswer shifted(MarginAnswer a, @Nullable KnownZero zero) {
         Double neutral = a.neutralPointM();
         Double balance = a.balanceM();
         Double chord = a.meanChordM();
-        if (shift == null || neutral == null || chord == null) {
+        StabilityAnswer shape = a.stability();
+        if (zero == null || neutral == null || chord == null) {
             return a;
         }
+        double moved = neutral + zero.shiftM();
         return new MarginAnswer(
-                neutral + shift,
+                moved,
                 balance,
                 a.massKg(),
                 chord,
-                balance == null ? null : (neutral + shift - balance) / chord,
+                balance == null ? null : (moved - balance) / chord,
                 a.areaM2(),
                 a.aspectRatio(),
                 a.liftSlopePerRad(),
                 a.liftShare(),
-                a.band(),
-                a.stability(),
+                shape == null ? a.band() : zero.bandOf(shape),
+                shape,
                 a.closedFormM(),
                 a.closedFormNote(),
+                zero,
                 a.missing());
     }
 

@@ -81,6 +81,9 @@ class PlacementTest {
         Placement forward = new Placement(MODEL, null, wished);
         givesTheMargin(forward.ballastAt(0, 5e-3), wished);
         assertThat(forward.ballastAt(0.5, 5e-3).reason()).contains("wrong way").contains("ahead");
+        assertThat(new Placement(MODEL, null, 4).ballastAt(0.01, 5e-3).reason())
+                .contains("never brings the balance point beyond its own place")
+                .contains("ahead of \u2212");
         assertThat(forward.ballastAt(0, 1e-6).reason()).contains("more than");
         assertThat(placement.ballast(1e-4, 0, 0.4).reason()).contains("would have to lie at");
         assertThat(new Placement(MODEL, null, now == null ? 0 : now)

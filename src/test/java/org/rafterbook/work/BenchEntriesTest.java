@@ -464,6 +464,24 @@ class BenchEntriesTest {
     }
 
     @Test
+    void aKnownNeutralPointIsSaidAndCountedFrom() {
+        Rigged first = teasel();
+        fly(first);
+        Rigged second = slide(first, 0.106);
+        double alone = Objects.requireNonNull(
+                book.margins().ofVersion(second.version().id(), null, 1).band());
+        weighAndMoveTheZero(first);
+        MarginAnswer known = book.margins().ofVersion(first.version().id(), null, 1);
+        assertThat(known.band()).isZero();
+        assertThat(MarginWords.trust(known)).isEqualTo("Zero by t1: held every speed");
+        MarginAnswer other = book.margins().ofVersion(second.version().id(), null, 1);
+        assertThat(other.band()).isPositive().isLessThan(alone / 5);
+        assertThat(MarginWords.trust(other)).startsWith("Zero by t1: held every speed; ± ");
+        assertThat(other.closedFormDifferenceM())
+                .isEqualTo(Objects.requireNonNull(other.closedFormM()) - Objects.requireNonNull(other.neutralPointM()));
+    }
+
+    @Test
     void aWeighingAndAZeroEnterTheDesignsSideBySide() {
         Rigged first = teasel();
         weighAndMoveTheZero(first);

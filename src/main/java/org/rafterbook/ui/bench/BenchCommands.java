@@ -137,6 +137,7 @@ final class BenchCommands {
         if (bench == null || settings.leaveWish()) {
             return;
         }
+        settings.leaveFields();
         boolean toHall = BenchModel.shown(bench).version().sketch();
         model.keep();
         if (toHall) {
@@ -146,6 +147,9 @@ final class BenchCommands {
 
     private void letGo() {
         BenchDesk.Bench bench = model.bench().get();
+        if (settings.leaveFields()) {
+            return; // the first Esc only leaves the field
+        }
         if (model.anyChanged() || bench == null || bench.showsNow()) {
             model.pick(null);
             model.letGo();
@@ -209,7 +213,7 @@ final class BenchCommands {
 
     private static String other(BenchDesk.Bench bench) {
         Rigged other = otherVersion(bench);
-        return other == null ? "another version" : other.name();
+        return other == null ? "another" : other.name();
     }
 
     private static @Nullable Rigged otherVersion(BenchDesk.Bench bench) {

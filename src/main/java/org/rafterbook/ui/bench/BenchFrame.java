@@ -109,6 +109,12 @@ final class BenchFrame {
                 && node.getWidth() < LEAST_EM * drawing.drawing().em();
         boolean form = !pages.isEmpty() && !(pages.peek() instanceof AirframePage);
         Lay.show(strip.node(), bench != null && !(narrow && form));
+        Airframe airframe = bench == null ? null : bench.shown().airframe();
+        Lay.show(
+                noGeometry,
+                bench != null
+                        && !form
+                        && (airframe == null || airframe.surfaces().isEmpty()));
     }
 
     /** Follows the model; null for an empty logbook. */
@@ -117,10 +123,6 @@ final class BenchFrame {
         arrange();
         Lay.show(node.getRight(), now != null || !pages.isEmpty());
         Lay.show(noModel, now == null);
-        Airframe airframe = now == null ? null : now.shown().airframe();
-        Lay.show(
-                noGeometry,
-                now != null && (airframe == null || airframe.surfaces().isEmpty()));
         BenchPage page = pages.peek();
         if (now != null && page != null) {
             page.loaded(now);

@@ -13,6 +13,7 @@ import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.BenchDesk;
 import org.rafterbook.work.Looked;
 import org.rafterbook.work.MarginAnswer;
+import org.rafterbook.work.MarginWords;
 import org.rafterbook.work.Rigged;
 
 /** What stands in the head while the Bench is on show: which version, and three figures of it. */
@@ -50,17 +51,21 @@ final class BenchHead {
         subtitle.set(words(bench));
         MarginAnswer margin = looked.margin();
         Double area = margin.areaM2();
-        Double band = margin.band();
         boolean several = looked.airframe() != null
                 && WingGeometry.of(looked.airframe()).wings().size() > 1;
         figures.setAll(
                 new Figure("Ready to fly", BenchWords.grams(margin.massKg()) + " with motor").strong(),
                 new Figure(several ? "Area of all wings" : "Wing area", format.text(Quantity.AREA, area)).strong(),
-                new Figure(
-                                "Neutral point by",
-                                MarginAnswer.LATTICE + (band == null ? "" : ", ± " + BenchWords.percent(band)))
-                        .strong(),
+                new Figure("Neutral point by", MarginAnswer.LATTICE + trust(margin)).strong(),
                 another);
+    }
+
+    private static String trust(MarginAnswer margin) {
+        Double band = margin.band();
+        if (margin.zero() != null) {
+            return ", zero by " + margin.zero().version();
+        }
+        return band == null ? "" : ", " + MarginWords.band(band) + " %";
     }
 
     private static String words(BenchDesk.Bench bench) {

@@ -1,5 +1,7 @@
 package org.rafterbook.ui.bench;
 
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -15,6 +17,7 @@ import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.BenchDesk;
 import org.rafterbook.work.Looked;
 import org.rafterbook.work.MarginAnswer;
+import org.rafterbook.work.MarginWords;
 
 /**
  * The stability margin: the figure, first how it differs from the well-behaved version with the band of that difference,
@@ -94,18 +97,20 @@ final class MarginBlock {
         String points = QuantityFormat.rounded(Math.abs(apart.points() * 100), 1);
         String far = format.text(Quantity.LENGTH, Math.abs(apart.distanceM()));
         return points + " points (" + far + ") " + (apart.points() < 0 ? "less" : "more") + " than "
-                + good.version().name() + ", well-behaved, ± "
-                + QuantityFormat.rounded(apart.bandPoints() * 100, 1) + " points (± "
-                + format.text(Quantity.LENGTH, apart.bandM()) + ")";
+                + good.version().name() + ", well-behaved, "
+                + MarginWords.band(apart.bandPoints()) + " points"
+                + (apart.bandPoints() < MarginWords.LEAST
+                        ? ""
+                        : " (± " + format.text(Quantity.LENGTH, apart.bandM()) + ")");
     }
 
     private static String ownWords(MarginAnswer margin, @Nullable Looked beside) {
-        Double band = margin.band();
-        String own = band == null || margin.margin() == null
-                ? ""
-                : "± " + QuantityFormat.rounded(band * 100, 0) + " on its own";
         Double was = beside == null ? null : beside.margin().margin();
-        String then = beside == null || was == null ? "" : beside.version().name() + ": " + BenchWords.percent(was);
-        return own.isEmpty() || then.isEmpty() ? own + then : own + "; " + then;
+        String then = beside == null || was == null
+                ? ""
+                : beside.version().name() + ": " + Words.unbroken(BenchWords.percent(was));
+        return Stream.of(MarginWords.trust(margin), then)
+                .filter(s -> !s.isEmpty())
+                .collect(Collectors.joining("; "));
     }
 }

@@ -10,6 +10,7 @@ import org.rafterbook.stability.SlowMode;
 import org.rafterbook.stability.TrimAnswer;
 import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityFormat;
+import org.rafterbook.work.KnownZero;
 import org.rafterbook.work.Looked;
 import org.rafterbook.work.Surroundings;
 
@@ -111,6 +112,12 @@ final class Means {
     private void neutralPoint(@Nullable Double ownFormulaM) {
         Double neutral = looked.margin().neutralPointM();
         add("Neutral point", format.text(Quantity.LENGTH, neutral));
+        KnownZero zero = looked.margin().zero();
+        if (zero != null && neutral != null) {
+            add(
+                    "of that zero by " + zero.version() + ", " + format.unitOf(Quantity.LENGTH),
+                    BenchWords.signedLength(format, zero.shiftM()));
+        }
         Double closed = looked.margin().closedFormDifferenceM();
         add("Closed form, less that, " + format.unitOf(Quantity.LENGTH), BenchWords.signedLength(format, closed));
         if (ownFormulaM != null && neutral != null) {

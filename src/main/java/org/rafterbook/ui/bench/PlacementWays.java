@@ -36,7 +36,9 @@ final class PlacementWays {
         ways.add(way(
                 two ? "Wings, slid together" : "Wing",
                 placements.wings(),
-                v -> "leading edge at " + format.text(Quantity.LENGTH, v) + range(placements.slider(), format)));
+                v -> "leading edge "
+                        + (two && wings != null ? "of " + wings.wings().get(0).name() + " " : "") + "at "
+                        + format.text(Quantity.LENGTH, v) + range(placements.slider(), format)));
         steps.step(1, 5, "ways");
         ways.add(way(
                 "Tailplane further back or nearer",
@@ -63,8 +65,10 @@ final class PlacementWays {
                     v -> "at " + format.text(Quantity.LENGTH, v)));
         }
         if (at != null) {
-            ways.add(
-                    way("Ballast at " + format.text(Quantity.LENGTH, at), placements.ballastAt(at), BenchWords::grams));
+            ways.add(way(
+                    "Ballast at " + format.text(Quantity.LENGTH, at),
+                    placements.ballastAt(at),
+                    v -> BenchWords.number(v * 1000, 3) + " g"));
         }
         if (minimum != null) {
             ways.add(way(

@@ -10,6 +10,7 @@ import org.rafterbook.ui.draw.TextRole;
 import org.rafterbook.ui.look.Token;
 import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.MarginAnswer;
+import org.rafterbook.work.MarginWords;
 
 /** Paints balance point, neutral point with its band, the margin between them and the wished range. */
 final class PointsView {
@@ -87,7 +88,8 @@ final class PointsView {
     }
 
     private void neutral(double neutral, @Nullable Double chord, boolean unstable) {
-        Double share = margin.band();
+        Double band = margin.band();
+        Double share = band == null || band < MarginWords.LEAST ? null : band;
         double side = fit.stickPx() - pen.px(34);
         if (share != null && chord != null) {
             double half = share * chord;
@@ -102,7 +104,7 @@ final class PointsView {
         Symbols.neutralFromSide(pen, x(neutral), side);
         Symbols.neutralFromAbove(pen, x(neutral), fit.middlePx());
         double text = x(neutral)
-                + pen.px(share == null ? 14 : 14)
+                + pen.px(14)
                 + (share == null || chord == null
                         ? 0
                         : Math.max(0, x(neutral + share * chord) - x(neutral) - pen.px(8)));

@@ -141,6 +141,20 @@ final class SettingsBlock {
         return end == null ? "anywhere" : SettingWords.value(setting, Setting.of(end));
     }
 
+    /** Whether the picked setting is being typed. */
+    boolean isTyping() {
+        return typed != null && typed.input().isFocused();
+    }
+
+    /** Takes the field away again. */
+    void close() {
+        asked = false;
+        BenchDesk.Bench bench = model.bench().get();
+        if (bench != null) {
+            show(bench);
+        }
+    }
+
     /** Shows the field of the picked setting with the cursor in it. */
     void type() {
         BenchDesk.Bench bench = model.bench().get();

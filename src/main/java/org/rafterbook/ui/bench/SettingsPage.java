@@ -40,6 +40,8 @@ final class SettingsPage implements BenchPage {
         where = new WhereBlock(context, ask, more);
         whereBlock = new VBox(Lay.hairline(), where.node());
         keys.on("E", "Type the picked setting", settings::type);
+        keys.on("PgDn", "Further down in what it means", () -> roll(0.8));
+        keys.on("PgUp", "Further up", () -> roll(-0.8));
         frozenRow = Lay.styled(Lay.row(8, new IconView(Icon.LOCK, 1.2), Lay.grow(frozen)), "frozen");
         VBox middle = new VBox(settings.node(), Lay.hairline(), means.node());
         rolling = Lay.styled(Lay.rolling(middle), "bench-roll");
@@ -85,6 +87,25 @@ final class SettingsPage implements BenchPage {
             column.requestFocus();
         }
         return typing;
+    }
+
+    /** Takes the cursor out of whichever field it is in, and closes that of a setting; false where it is in none. */
+    boolean leaveFields() {
+        boolean typing = settings.isTyping() || where.isTyping();
+        if (typing) {
+            settings.close();
+            column.requestFocus();
+        }
+        return typing;
+    }
+
+    private void roll(double pages) {
+        double hidden = rolling.getContent().getLayoutBounds().getHeight()
+                - rolling.getViewportBounds().getHeight();
+        if (hidden > 0) {
+            double by = pages * rolling.getViewportBounds().getHeight() / hidden;
+            rolling.setVvalue(Math.max(0, Math.min(1, rolling.getVvalue() + by)));
+        }
     }
 
     private void ask() {

@@ -88,10 +88,16 @@ final class WhereBlock {
             Double high = shown.wishedHigh();
             wished.fill(low == null || high == null ? "" : QuantityFormat.rounded((low + high) * 50, 1));
         }
-        boolean several = now.airframe() != null
-                && WingGeometry.of(now.airframe()).wings().size() > 1;
+        List<Surface> wings = now.airframe() == null
+                ? List.of()
+                : WingGeometry.of(now.airframe()).wings();
+        boolean several = wings.size() > 1;
         section.caption(several ? "Where must the wings sit?" : "Where must the wing sit?");
-        lead.setText(several ? "First leading edge at" : "Leading edge at");
+        lead.setText(several ? "Leading edge of " + wings.get(0).name() : "Leading edge at");
+        if (looked != now) {
+            slot.cancel();
+            say("–", ""); // never the answer to what was looked at before
+        }
         looked = now;
         calm.playFromStart();
     }
@@ -102,7 +108,7 @@ final class WhereBlock {
         Airframe airframe = now == null ? null : now.airframe();
         if (now == null || airframe == null || typed == null) {
             slot.cancel();
-            say("–", typed == null ? "Type the margin wished for." : "");
+            say("–", typed == null ? "Type the margin wished for, then Enter." : "");
             return;
         }
         record Found(PlacementAnswer place, Placements.@Nullable Range range, double stands) {}

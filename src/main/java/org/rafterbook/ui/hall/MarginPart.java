@@ -15,6 +15,7 @@ import org.rafterbook.ui.kit.Words;
 import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.MarginText;
+import org.rafterbook.work.MarginWords;
 import org.rafterbook.work.Prepared;
 import org.rafterbook.work.Rigged;
 
@@ -25,9 +26,8 @@ import org.rafterbook.work.Rigged;
 final class MarginPart {
 
     /** What would be rounded to nothing, a tenth of a point. */
-    private static final double LEAST_BAND = 0.0005;
-
     private final QuantityFormat format;
+
     private final Label margin = Words.readout("–", 3);
     private final Label difference = Words.bold("");
     private final Label alone = Words.hint("");
@@ -100,22 +100,18 @@ final class MarginPart {
     private String words(MarginDifference apart, Rigged other, boolean good) {
         double points = 100 * apart.points();
         String more = points < 0 ? " less than " : " more than ";
-        if (Math.abs(apart.points()) < LEAST_BAND) {
+        if (Math.abs(apart.points()) < MarginWords.LEAST) {
             return "The same as " + other.name() + (good ? ", well-behaved" : "");
         }
         return QuantityFormat.rounded(Math.abs(points), 1) + " points ("
                 + format.text(Quantity.LENGTH, Math.abs(apart.distanceM())) + ")" + more + other.name()
-                + (good ? ", well-behaved" : "") + ", ± "
-                + (apart.bandPoints() < LEAST_BAND
-                        ? "less than 0.1"
-                        : QuantityFormat.rounded(100 * apart.bandPoints(), 1));
+                + (good ? ", well-behaved" : "") + ", " + MarginWords.band(apart.bandPoints());
     }
 
     private static String alone(MarginText.Answer now, MarginText.@Nullable Answer before, @Nullable Rigged flown) {
         List<String> parts = new ArrayList<>();
-        Double band = now.band();
-        if (band != null) {
-            parts.add("± " + QuantityFormat.rounded(100 * band, 0) + " on its own");
+        if (!now.trust().isEmpty()) {
+            parts.add(now.trust());
         }
         if (before != null && before.fraction() != null && flown != null) {
             parts.add(flown.name() + ": " + Texts.margin(before, 1) + " %");

@@ -18,6 +18,7 @@ public final class SettingRow extends HBox {
     private static final PseudoClass PICKED = PseudoClass.getPseudoClass("picked");
 
     private final String name;
+    private final Label label;
     private final Label was = Words.hint("");
     private final Label value = Words.body("");
     private final Label step = Words.hint("");
@@ -40,7 +41,7 @@ public final class SettingRow extends HBox {
         Label cap = pick == null ? new Label() : new KeyCap(pick.key());
         HBox place = new HBox(cap);
         place.getStyleClass().add("cap-place");
-        Label label = Words.body(name);
+        label = Words.body(name);
         label.getStyleClass().add("name");
         value.getStyleClass().add("value");
         value.setMinWidth(USE_PREF_SIZE);
@@ -90,10 +91,12 @@ public final class SettingRow extends HBox {
         Lay.show(step, !picked);
     }
 
-    /** No column for step and keys, for narrow lists. */
+    /** No column for step and keys, for narrow lists; a long name takes two lines. */
     public SettingRow narrow() {
         getStyleClass().add("narrow");
         Lay.show(end, false);
+        label.setWrapText(true);
+        was.setMinWidth(USE_PREF_SIZE);
         return this;
     }
 }

@@ -22,6 +22,7 @@ import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
 import javafx.stage.Stage;
 import org.rafterbook.ui.Fx;
+import org.rafterbook.ui.OnShow;
 import org.rafterbook.ui.ShownBook;
 import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.work.Book;
@@ -149,7 +150,7 @@ final class BenchDriver implements AutoCloseable {
     }
 
     boolean sees(String text) {
-        return texts().stream().anyMatch(t -> t.contains(text));
+        return texts().stream().anyMatch(t -> OnShow.plain(t).contains(text));
     }
 
     private static void collect(Node node, List<String> texts) {
