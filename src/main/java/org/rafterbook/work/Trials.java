@@ -56,11 +56,16 @@ public final class Trials {
         return logbook.enter("trial", w -> open(w, modelId, w.get(SettingDef.class, settingId), a, b, perSide));
     }
 
-    private Trial open(Writer writer, String modelId, SettingDef def, Setting a, Setting b, int perSide) {
+    private Trial open(Writer writer, String modelId, SettingDef def, Setting wishedA, Setting wishedB, int perSide) {
         Rigged now = Riggings.now(writer, modelId);
         Trial other = openOf(writer, modelId);
         TrialPlan.requireNoneOpen(now.model().name(), other == null ? null : plan(writer, other));
         writer.preference(HallDesk.MODEL, modelId); // the Hall goes on with the model on trial
+        // as the versions that fly it will stand, else no flight would be at either value
+        VersionBook versions = new VersionBook(writer, now.model(), clock);
+        Setting a = versions.snap(def, wishedA);
+        Setting known = versions.snap(def, wishedB);
+        Setting b = known.same(a, Objects.requireNonNullElse(def.tolerance(), 0.0)) ? a : known;
         TrialPlan plan = TrialPlan.draw(
                 ReviewLevels.info(def),
                 ReviewLevels.level(def, a),

@@ -130,7 +130,8 @@ final class VersionBook {
         return version;
     }
 
-    private Setting snap(SettingDef def, Setting value) {
+    /** What a version made with this value would stand at: a value within half the tolerance that is known already. */
+    Setting snap(SettingDef def, Setting value) {
         Double tolerance = def.tolerance();
         if (value.number() == null || tolerance == null) {
             return value;

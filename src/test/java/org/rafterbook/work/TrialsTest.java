@@ -232,6 +232,29 @@ class TrialsTest {
     }
 
     @Test
+    void aValueWithinTheToleranceOfOneFlownIsThatOneSoThatItsFlightsFillTheirPlaces() {
+        SettingDef tail =
+                evenings.book().riggings().addSetting(model, "tail edge", "LENGTH", "mm", 0.001, 0.0005, null);
+        evenings.trim(Map.of(tail.id(), Setting.of(0.4)), null);
+        evenings.fly(500);
+        trials.open(model, tail.id(), Setting.of(0.4002), Setting.of(0.405), 2);
+        for (int i = 0; i < 4; i++) {
+            flyNext(500 + i);
+        }
+        assertThat(now().state().flown()).isEqualTo(4);
+        assertThat(now().plan().title()).isEqualTo("Trial: tail edge at 400 or 405 mm");
+    }
+
+    @Test
+    void twoValuesWithinTheToleranceAreNoTrial() {
+        SettingDef tail =
+                evenings.book().riggings().addSetting(model, "tail edge", "LENGTH", "mm", 0.001, 0.0005, null);
+        assertThatThrownBy(() -> trials.open(model, tail.id(), Setting.of(0.4), Setting.of(0.4002), 3))
+                .isInstanceOf(UserError.class)
+                .hasMessageContaining("both are 400 mm");
+    }
+
+    @Test
     void aValueAgainstItselfIsNoTrial() {
         assertThatThrownBy(() -> trials.open(model, wing.id(), Setting.of(0.149), Setting.of(0.149), 3))
                 .isInstanceOf(UserError.class)
