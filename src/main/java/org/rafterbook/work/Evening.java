@@ -2,7 +2,6 @@ package org.rafterbook.work;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.flight.AirReading;
 import org.rafterbook.flight.Flight;
@@ -20,9 +19,8 @@ import org.rafterbook.review.Outcome;
  * @param air the newest reading, null before the first
  * @param densityKgPerM3 density of that air, null where something is missing for it
  * @param flights in flying order
- * @param events of these flights and those in the air, keyed by flight id
+ * @param outcomes of these flights and those in the air
  * @param margins keyed by flight id
- * @param lateFlags ids of models of which flights flagged after their time was known are left out too
  * @param inTheAir flights being timed, of this session or left from one before
  */
 public record Evening(
@@ -32,13 +30,12 @@ public record Evening(
         @Nullable AirReading air,
         @Nullable Double densityKgPerM3,
         List<FlightLine> flights,
-        Map<String, List<FlightEvent>> events,
+        FlightOutcomes outcomes,
         Map<String, MarginText.Answer> margins,
-        Set<String> lateFlags,
         List<FlightLine> inTheAir) {
 
     public List<FlightEvent> eventsOf(String flightId) {
-        return events.getOrDefault(flightId, List.of());
+        return outcomes.eventsOf(flightId);
     }
 
     /** The flight with its surroundings, null where it is neither of this session nor in the air. */
@@ -56,9 +53,6 @@ public record Evening(
     /** How the time of a flight counts. */
     public Outcome outcome(Flight flight) {
         FlightLine line = find(flight.id());
-        boolean late = line != null
-                && line.model() != null
-                && lateFlags.contains(line.model().id());
-        return FlightReading.outcome(flight, eventsOf(flight.id()), late);
+        return outcomes.of(flight, line == null ? null : line.model());
     }
 }

@@ -1,18 +1,13 @@
 package org.rafterbook.work;
 
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Model;
 import org.rafterbook.airframe.Version;
 import org.rafterbook.flight.AirReading;
-import org.rafterbook.flight.FlightEvent;
 import org.rafterbook.flight.MoistAir;
 import org.rafterbook.flight.Session;
 import org.rafterbook.flight.Venue;
@@ -46,9 +41,10 @@ final class EveningReading {
                 air,
                 density(air),
                 flights,
-                events(flights, inTheAir),
+                FlightOutcomes.of(
+                        reader,
+                        Stream.concat(flights.stream(), inTheAir.stream()).toList()),
                 margins(flights),
-                lateFlags(flights),
                 inTheAir);
     }
 
@@ -70,26 +66,6 @@ final class EveningReading {
         } catch (UserError outside) {
             return null; // the reading stands as typed, only the formula does not reach there
         }
-    }
-
-    private Map<String, List<FlightEvent>> events(List<FlightLine> flights, List<FlightLine> inTheAir) {
-        Set<String> ids = new HashSet<>();
-        flights.forEach(l -> ids.add(l.flight().id()));
-        inTheAir.forEach(l -> ids.add(l.flight().id()));
-        Map<String, List<FlightEvent>> events = new HashMap<>();
-        for (FlightEvent event : reader.whereIn(FlightEvent.class, "flightId", ids)) {
-            events.computeIfAbsent(event.flightId(), id -> new ArrayList<>()).add(event);
-        }
-        return events;
-    }
-
-    private Set<String> lateFlags(List<FlightLine> flights) {
-        return flights.stream()
-                .map(FlightLine::model)
-                .filter(Objects::nonNull)
-                .map(Model::id)
-                .filter(id -> ReviewDesk.lateFlags(reader, id))
-                .collect(Collectors.toSet());
     }
 
     private Map<String, MarginText.Answer> margins(List<FlightLine> flights) {

@@ -3,11 +3,9 @@ package org.rafterbook.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.exchange.FlightRow;
 import org.rafterbook.exchange.FlightsText;
-import org.rafterbook.flight.FlightEvent;
 import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.review.Outcome;
 
@@ -35,14 +33,7 @@ public final class FlightAnswers {
             ExportFlights rows = new ExportFlights(reader, lines, false);
             List<FlightRow> flights = lines.stream().map(rows::row).toList();
             List<String> settings = rows.settings();
-            Map<String, List<FlightEvent>> events =
-                    reader
-                            .whereIn(
-                                    FlightEvent.class,
-                                    "flightId",
-                                    lines.stream().map(l -> l.flight().id()).toList())
-                            .stream()
-                            .collect(Collectors.groupingBy(FlightEvent::flightId));
+            FlightOutcomes outcomes = FlightOutcomes.of(reader, lines);
             List<Answer> answers = new ArrayList<>();
             for (int i = 0; i < lines.size(); i++) {
                 FlightLine line = lines.get(i);
@@ -56,15 +47,10 @@ public final class FlightAnswers {
                 } else if (margin != null && fraction == null) {
                     cells.put("missing", margin.missing());
                 }
-                answers.add(new Answer(cells, atLeast(line, events)));
+                answers.add(new Answer(cells, outcomes.of(line).kind() == Outcome.Kind.AT_LEAST));
             }
             return answers;
         });
-    }
-
-    private static boolean atLeast(FlightLine line, Map<String, List<FlightEvent>> events) {
-        List<FlightEvent> own = events.getOrDefault(line.flight().id(), List.of());
-        return FlightReading.outcome(line.flight(), own, true).kind() == Outcome.Kind.AT_LEAST;
     }
 
     private static @Nullable String name(FlightLine line) {

@@ -63,8 +63,7 @@ final class ReviewReading {
         reader.flights().airOf(sessions).stream()
                 .collect(Collectors.groupingBy(AirReading::sessionId))
                 .forEach((session, readings) -> air.put(session, new SessionAir(readings)));
-        events = reader.whereIn(FlightEvent.class, "flightId", flights).stream()
-                .collect(Collectors.groupingBy(FlightEvent::flightId));
+        events = FlightOutcomes.events(reader, flights);
         marks = reader.whereIn(VenueMark.class, "venueId", venues).stream()
                 .collect(Collectors.toMap(VenueMark::id, m -> m));
         trials = reader.where(Trial.class, "modelId", modelId);

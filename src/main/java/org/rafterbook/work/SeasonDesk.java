@@ -18,7 +18,6 @@ import org.rafterbook.airframe.Surface;
 import org.rafterbook.airframe.Version;
 import org.rafterbook.flight.AirReading;
 import org.rafterbook.flight.Flight;
-import org.rafterbook.flight.FlightEvent;
 import org.rafterbook.flight.Session;
 import org.rafterbook.flight.Venue;
 import org.rafterbook.logbook.FlightLine;
@@ -48,7 +47,7 @@ public final class SeasonDesk {
     /** All that is needed to tell flights, as read at one moment. */
     private record Read(
             List<FlightLine> lines,
-            Map<String, List<FlightEvent>> events,
+            FlightOutcomes outcomes,
             Map<String, Season.Visit> visits,
             Map<String, Season.Flyer> models) {}
 
@@ -101,26 +100,20 @@ public final class SeasonDesk {
     private Read read(Reader reader, List<Session> of) {
         List<FlightLine> lines = new ArrayList<>();
         of.forEach(session -> lines.addAll(reader.flights().ofSession(session.id())));
-        Set<String> flights = new HashSet<>();
         Map<String, Session> sessions = new HashMap<>();
         Map<String, @Nullable Venue> venues = new HashMap<>();
         Map<String, FlightLine> newest = new HashMap<>();
         for (FlightLine line : lines) {
-            flights.add(line.flight().id());
             sessions.put(line.session().id(), line.session());
             venues.put(line.session().id(), line.venue());
             if (line.model() != null) {
                 newest.put(line.model().id(), line);
             }
         }
-        Map<String, List<FlightEvent>> events = new HashMap<>();
-        for (FlightEvent event : reader.whereIn(FlightEvent.class, "flightId", flights)) {
-            events.computeIfAbsent(event.flightId(), f -> new ArrayList<>()).add(event);
-        }
         Map<String, Season.Flyer> models = new HashMap<>();
         newest.forEach(
                 (id, line) -> models.put(id, flyer(reader, Objects.requireNonNull(line.model()), line.version())));
-        return new Read(lines, events, visits(reader, sessions, venues), models);
+        return new Read(lines, FlightOutcomes.of(reader, lines), visits(reader, sessions, venues), models);
     }
 
     private static Map<String, Season.Visit> visits(
@@ -215,7 +208,7 @@ public final class SeasonDesk {
         Model model = line.model();
         Version version = line.version();
         Venue venue = line.venue();
-        Outcome outcome = FlightReading.outcome(flight, read.events().getOrDefault(flight.id(), List.of()), false);
+        Outcome outcome = read.outcomes().of(line);
         return new Season.Flown(
                 flight.id(),
                 line.session().id(),

@@ -7,14 +7,12 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.LongSupplier;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Rigging;
 import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.airframe.SettingValue;
 import org.rafterbook.airframe.Version;
-import org.rafterbook.flight.FlightEvent;
 import org.rafterbook.flight.Trial;
 import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.logbook.Logbook;
@@ -201,25 +199,16 @@ public final class Trials {
                         l.rigging() != null && trial.id().equals(l.rigging().trialId()))
                 .filter(l -> l.flight().durationS() != null)
                 .toList();
-        Map<String, List<FlightEvent>> events =
-                reader
-                        .whereIn(
-                                FlightEvent.class,
-                                "flightId",
-                                lines.stream().map(l -> l.flight().id()).toList())
-                        .stream()
-                        .collect(Collectors.groupingBy(FlightEvent::flightId));
+        FlightOutcomes outcomes = FlightOutcomes.of(reader, lines);
         return lines.stream()
                 .map(l -> {
                     Version version = Objects.requireNonNull(l.version());
                     Setting value = Riggings.values(reader, version).get(def.id());
-                    Outcome outcome = FlightReading.outcome(
-                            l.flight(), events.getOrDefault(l.flight().id(), List.of()), false);
                     return new TrialFlight(
                             l.flight().id(),
                             l.session().id(),
                             value == null ? Level.word("") : ReviewLevels.level(def, value),
-                            outcome.kind() != Outcome.Kind.LEFT_OUT);
+                            outcomes.of(l).kind() != Outcome.Kind.LEFT_OUT);
                 })
                 .toList();
     }
