@@ -1,16 +1,44 @@
 package org.rafterbook.work;
 
+import java.nio.file.Path;
 import java.time.Instant;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
- * The watches started in this run of the program, whichever logbook their flights are in: a flight in the air is timed on
- * as before when its logbook is opened again. Used on one thread.
+ * The watches started in this run of the program, whichever logbook their flights are in, and the times that are not on disk
+ * yet: a flight in the air is timed on as before when its logbook is opened again, and a time that was refused is offered
+ * again. Used on one thread.
  */
 public final class Watches {
 
+    /**
+     * A landing on its way to disk, or refused there.
+     *
+     * @param logbook the file its flight belongs in
+     * @param name what the flight is called
+     * @param launch the launch, where that may not be on disk either; null for one that is
+     * @param refused why it could not be kept; null while that is not known
+     */
+    public record Stopped(
+            Path logbook,
+            String flightId,
+            String name,
+            Watch watch,
+            @Nullable Launch launch,
+            Watch.Stop stop,
+            @Nullable String refused) {
+
+        private Stopped because(@Nullable String why) {
+            return new Stopped(logbook, flightId, name, watch, launch, stop, why);
+        }
+    }
+
     private final Map<String, Watch> byFlight = new HashMap<>();
+    private final Map<String, Stopped> unkept = new LinkedHashMap<>();
 
     /** Keeps the watch that was started for a flight. */
     public void started(String flightId, Watch watch) {
@@ -20,5 +48,33 @@ public final class Watches {
     /** The watch of a flight; by the wall clock for one that another run of the program launched. */
     public Watch of(String flightId, Instant launchedAt) {
         return byFlight.computeIfAbsent(flightId, id -> Watch.found(launchedAt));
+    }
+
+    /** Holds a stopped time until it is kept. */
+    public void stopped(Stopped landing) {
+        unkept.put(landing.flightId(), landing);
+    }
+
+    /** The stopped time of a flight could not be kept; null for why while it is tried again. */
+    public void refused(String flightId, @Nullable String why) {
+        unkept.computeIfPresent(flightId, (id, landing) -> landing.because(why));
+    }
+
+    /** The stopped time is on disk, or was none. */
+    public void settled(String flightId) {
+        unkept.remove(flightId);
+    }
+
+    /** The stopped time of a flight that is not on disk yet. */
+    public Optional<Stopped> unkept(String flightId) {
+        return Optional.ofNullable(unkept.get(flightId));
+    }
+
+    /** The first stopped time of a logbook's flights that was refused. */
+    public Optional<Stopped> firstRefused(Path logbook) {
+        return unkept.values().stream()
+                .filter(landing ->
+                        landing.refused() != null && landing.logbook().equals(logbook))
+                .findFirst();
     }
 }

@@ -1,10 +1,10 @@
 package org.rafterbook.ui.hall;
 
+import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -36,13 +36,9 @@ public final class AirModel {
     private final ObservableList<Timed> watches = FXCollections.observableArrayList();
     private final ObjectProperty<@Nullable Timed> picked = new SimpleObjectProperty<>(this, "picked");
     private final Watches clocks;
-    private final Map<String, Stopped> unkept = new LinkedHashMap<>();
-    private final Map<String, String> refused = new LinkedHashMap<>();
     private final Map<String, ExpectedFlight> expected = new HashMap<>();
     private final Set<String> failedLaunches = new HashSet<>();
-
-    /** A landing on its way to disk, or refused there. */
-    private record Stopped(Timed timed, Watch.Stop stop) {}
+    private boolean lookedForRefused;
 
     AirModel(HallModel hall, Watches clocks) {
         this.hall = hall;
@@ -95,7 +91,7 @@ public final class AirModel {
         for (FlightLine line : evening.inTheAir()) {
             Instant launchedAt = line.flight().launchedAt();
             String id = line.flight().id();
-            if (launchedAt != null && !unkept.containsKey(id)) {
+            if (launchedAt != null && !isUnkept(id)) {
                 now.add(new Timed(id, HallModel.name(line), clocks.of(id, launchedAt), null));
             }
         }
@@ -117,6 +113,10 @@ public final class AirModel {
         if (now.isEmpty() && hall.stateProperty().get() == HallState.IN_THE_AIR) {
             hall.stateProperty().set(HallState.PREPARING);
         }
+        if (!lookedForRefused) {
+            lookedForRefused = true;
+            offerRefused(); // from before this logbook was left for another
+        }
     }
 
     /** Picks the flight if it is in the air. */
@@ -136,7 +136,8 @@ public final class AirModel {
             Watch.Stop stop = timed.watch().stop(press.nanoTime(), press.at());
             watches.remove(timed);
             picked.set(watches.isEmpty() ? null : watches.get(0));
-            unkept.put(timed.flightId(), new Stopped(timed, stop));
+            clocks.stopped(new Watches.Stopped(
+                    logbook(), timed.flightId(), timed.name(), timed.watch(), timed.launch(), stop, null));
             hall.landing().stopped(timed, stop.durationS());
             keepStop(timed.flightId());
         }
@@ -144,48 +145,51 @@ public final class AirModel {
 
     /** Whether a stopped time is not on disk yet. */
     boolean isUnkept(String flightId) {
-        return unkept.containsKey(flightId);
+        return clocks.unkept(flightId).isPresent();
+    }
+
+    private Path logbook() {
+        return hall.desk().book().file();
     }
 
     /** Writes the stopped time down; where that is refused it stays, to be tried again. */
     void keepStop(String flightId) {
-        Stopped stopped = unkept.get(flightId);
-        refused.remove(flightId);
-        if (stopped != null) {
-            hall.change(
-                    d -> d.flying()
-                            .land(flightId, stopped.stop(), stopped.timed().launch()),
-                    flight -> {
-                        unkept.remove(flightId);
-                        failedLaunches.remove(flightId);
-                        hall.landing().kept(flight);
-                    },
-                    failure -> {
-                        refused.put(flightId, Texts.sentence(failure));
-                        hall.landing().refused(flightId, Texts.sentence(failure));
-                    });
-        }
+        clocks.refused(flightId, null);
+        clocks.unkept(flightId)
+                .ifPresent(stopped -> hall.change(
+                        d -> d.flying().land(flightId, stopped.stop(), stopped.launch()),
+                        flight -> {
+                            clocks.settled(flightId);
+                            failedLaunches.remove(flightId);
+                            hall.landing().kept(flight);
+                        },
+                        failure -> {
+                            clocks.refused(flightId, Texts.sentence(failure));
+                            hall.landing().refused(flightId, Texts.sentence(failure));
+                        }));
     }
 
     /** Shows again a stopped time that could not be kept; false where there is none, or a flight is being timed. */
     boolean offerRefused() {
-        String flightId = refused.keySet().stream().findFirst().orElse(null);
-        Stopped stopped = flightId == null ? null : unkept.get(flightId);
+        Watches.Stopped stopped = clocks.firstRefused(logbook()).orElse(null);
         if (stopped == null || !watches.isEmpty()) {
             return false;
         }
-        hall.landing().stopped(stopped.timed(), stopped.stop().durationS());
-        hall.landing().refused(stopped.timed().flightId(), Objects.requireNonNull(refused.get(flightId)));
+        hall.landing().stopped(timed(stopped), stopped.stop().durationS());
+        hall.landing().refused(stopped.flightId(), Objects.requireNonNull(stopped.refused()));
         return true;
+    }
+
+    private static Timed timed(Watches.Stopped stopped) {
+        return new Timed(stopped.flightId(), stopped.name(), stopped.watch(), stopped.launch());
     }
 
     /** A stop that is not on disk was wrong: the watch runs on. */
     void runOn(String flightId) {
-        refused.remove(flightId);
-        Stopped stopped = unkept.remove(flightId);
-        if (stopped != null) {
-            runOn(stopped.timed());
-        }
+        clocks.unkept(flightId).ifPresent(stopped -> {
+            clocks.settled(flightId);
+            runOn(timed(stopped));
+        });
     }
 
     /** The watch of a flight whose stop was wrong runs on. */

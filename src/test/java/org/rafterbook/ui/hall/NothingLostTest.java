@@ -130,6 +130,38 @@ class NothingLostTest {
     }
 
     @Test
+    void aRefusedTimeIsOfferedAgainWhenItsLogbookIsOpenedAgainInTheSameRun() {
+        hall.model.preparing().start(after(0));
+        HallModel again;
+        try (RefusingStore refusing = new RefusingStore(file)) {
+            hall.model.air().stop(after(514.2));
+            hall.view.hidden();
+            again = anotherModel();
+            again.load();
+            LandingModel.Landed landed =
+                    Objects.requireNonNull(again.landing().landedProperty().get());
+            assertThat(again.stateProperty().get()).isEqualTo(HallState.LANDING);
+            assertThat(landed.durationS()).isEqualTo(514.2);
+            assertThat(landed.refused()).isNotNull();
+        }
+        again.landing().done();
+        assertThat(Objects.requireNonNull(again.data()).evening().flights())
+                .extracting(line -> line.flight().durationS())
+                .containsExactly(514.2);
+        assertThat(again.landing().landedProperty().get().refused()).isNull();
+    }
+
+    private HallModel anotherModel() {
+        return new HallModel(
+                hall.desk,
+                new FirstReading(hall.desk),
+                answers.tools().background(),
+                answers.tools().errors(),
+                hall.clock,
+                hall.watches);
+    }
+
+    @Test
     void aRefusedStopCanStillBeAWrongOne() {
         hall.model.preparing().start(after(0));
         try (RefusingStore refusing = new RefusingStore(file)) {
@@ -301,13 +333,7 @@ class NothingLostTest {
         hall.model.preparing().start(after(0));
         assertThat(words()).doesNotContain("The program was closed");
         hall.view.hidden();
-        HallModel again = new HallModel(
-                hall.desk,
-                new FirstReading(hall.desk),
-                answers.tools().background(),
-                answers.tools().errors(),
-                hall.clock,
-                hall.watches);
+        HallModel again = anotherModel();
         again.load();
         Timed timed = Objects.requireNonNull(again.air().pickedProperty().get());
         assertThat(timed.watch().byWallClock()).isFalse();
