@@ -22,6 +22,9 @@ public final class Trim {
     /** Below this a margin counts as none: trim would be anywhere. */
     private static final double NO_MARGIN = 1e-4;
 
+    /** Below this, a moment coefficient per radian, a turned surface moves trim by nothing to speak of. */
+    private static final double NO_MOMENT = 1e-3;
+
     /**
      * Beyond this no thin cambered wing flies steadily. Plates with 4 to 9 % of camber stall at about 1.1 to 1.4 at the
      * Reynolds numbers of indoor models (from memory of the plate tests in the tradition of Schmitz, Aerodynamik des
@@ -90,7 +93,7 @@ public final class Trim {
                     null,
                     slowMode(margin, LIFT_FOR_THRUST, neutral),
                     lift == null ? whyNoTrim(margin, neutral) : null,
-                    lift == null ? null : beyondStall(lift));
+                    lift == null ? null : beyondStall(lift, neutral));
         }
         double speed = Math.sqrt(2 * conditions.massKg() * GRAVITY / (conditions.airDensity() * area * lift));
         double slope = solution.alpha().totalLift() + propellerSlope(lift) / 2;
@@ -113,12 +116,29 @@ public final class Trim {
                 null);
     }
 
-    private static String beyondStall(double lift) {
+    private String beyondStall(double lift, double neutral) {
         return String.format(
-                Locale.ROOT,
-                "No steady glide here: the wing would have to fly at a lift coefficient of %.1f, beyond stall. Less incidence"
-                        + " on the wing or more on the tailplane brings it down.",
-                lift);
+                        Locale.ROOT,
+                        "No steady glide here: the wing would have to fly at a lift coefficient of %.1f, beyond stall.",
+                        lift)
+                + turned("Less", "more", neutral, "brings it down");
+    }
+
+    /** Which surfaces to turn: those whose moment about the neutral point is the largest either way; empty where none has one. */
+    private String turned(String raising, String lowering, double neutral, String does) {
+        int up = 0;
+        int down = 0;
+        double[] moment = new double[solution.surfaces().size()];
+        for (int s = 0; s < moment.length; s++) {
+            moment[s] = momentAbout(neutral, solution.incidence(s));
+            up = moment[s] > moment[up] ? s : up;
+            down = moment[s] < moment[down] ? s : down;
+        }
+        return moment[up] > NO_MOMENT && moment[down] < -NO_MOMENT
+                ? " " + raising + " incidence on the "
+                        + solution.surfaces().get(up).name() + " or " + lowering + " on the "
+                        + solution.surfaces().get(down).name() + " " + does + "."
+                : "";
     }
 
     private double propellerSlope(double lift) {
@@ -162,8 +182,8 @@ public final class Trim {
                     + " dying away.";
         }
         return momentAbout(neutral, fixed) < 0
-                ? "No trim of its own: with these incidences the model noses over at every speed. More incidence on the"
-                        + " wing or less on the tailplane gives it one."
+                ? "No trim of its own: with these incidences the model noses over at every speed."
+                        + turned("More", "less", neutral, "gives it one")
                 : "No trim of its own: the incidences balance at no lift.";
     }
 

@@ -242,6 +242,46 @@ class TrimTest {
     }
 
     @Test
+    void theSurfacesToTurnAreThoseThatChangeTheLiftThatWay() {
+        Airframe down = AirframeEdits.turned(MODEL, "tail", Math.toRadians(12));
+        assertThat(Trim.of(SOLVED, down, at(0.2)).missing())
+                .endsWith("More incidence on the wing or less on the tail gives it one.");
+        assertThat(Trim.of(SOLVED, MODEL, at(0.02)).caution())
+                .endsWith("Less incidence on the wing or more on the tail brings it down.");
+    }
+
+    @Test
+    void aheadOfTheWingATailplaneIsTurnedTheOtherWay() {
+        List<Rib> wing = List.of(new Rib(0, 0, 0.13, 0, 0), new Rib(0.225, 0, 0.13, 0, 0));
+        List<Rib> small = List.of(new Rib(0, 0, 0.09, 0, 0), new Rib(0.15, 0, 0.09, 0, 0));
+        Airframe level = Models.airframe(
+                Models.surface("wing", Role.WING, 0, 0, wing),
+                Models.surface("foreplane", Role.TAILPLANE, -350, 20, small));
+        GeometrySolution solved = GeometrySolution.of(level, LatticeSettings.DEFAULT);
+        double chord = WingGeometry.of(level).meanChordM();
+        TrimConditions conditions =
+                new TrimConditions(0.0046, solved.neutralPointM() - 0.1 * chord, 1.2, 6, 1e-4, null, null);
+        Airframe down = AirframeEdits.turned(level, "foreplane", Math.toRadians(-3));
+        assertThat(Trim.of(solved, down, conditions).missing())
+                .endsWith("More incidence on the foreplane or less on the wing gives it one.");
+        Airframe up = AirframeEdits.turned(level, "foreplane", Math.toRadians(6));
+        TrimAnswer steep = Trim.of(solved, up, conditions);
+        assertThat(steep.caution()).endsWith("Less incidence on the foreplane or more on the wing brings it down.");
+        Airframe asTold = AirframeEdits.turned(up, "wing", Math.toRadians(1));
+        assertThat(lift(Trim.of(solved, asTold, conditions))).isLessThan(lift(steep));
+    }
+
+    @Test
+    void oneSurfaceAloneHasNothingToTurnAgainst() {
+        Airframe plank = Models.airframe(Models.wing(450, 155.6));
+        GeometrySolution solved = GeometrySolution.of(plank, LatticeSettings.DEFAULT);
+        Airframe cambered = cambered(plank);
+        TrimConditions conditions = new TrimConditions(
+                0.0046, solved.neutralPointM() - 0.1 * WingGeometry.of(plank).meanChordM(), 1.2, 6, 1e-4, null, null);
+        assertThat(Trim.of(solved, cambered, conditions).missing()).endsWith("noses over at every speed.");
+    }
+
+    @Test
     void washInOnThePanelsEntersAsItsOwnTwist() {
         Surface twisted = Models.surface(
                 "wing", Role.WING, 0, 0, List.of(new Rib(0, 0, 0.1556, 0, 0.02), new Rib(0.225, 0, 0.1556, 0, 0.02)));
