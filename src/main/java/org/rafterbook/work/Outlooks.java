@@ -56,7 +56,7 @@ final class Outlooks {
         if (rigged == null) {
             return Optional.empty();
         }
-        ReviewReading reading = desk.read(rigged.model().id());
+        ReviewReading reading = desk.read(rigged.model().id(), progress);
         progress.check();
         List<ReviewFlight> flights = reading.points().stream()
                 .filter(p -> !p.waiting())

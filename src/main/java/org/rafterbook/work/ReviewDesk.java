@@ -128,7 +128,7 @@ public final class ReviewDesk {
      * @param fullMotorsOnly true to set flights on partial motors aside
      */
     public ModelReview review(String modelId, boolean fullMotorsOnly, Progress progress) {
-        ReviewReading reading = read(modelId);
+        ReviewReading reading = read(modelId, progress);
         progress.check();
         ReviewInput input = reading.input(fullMotorsOnly);
         SeasonPlans.WithEffects season = season(reading, input, progress);
@@ -138,25 +138,25 @@ public final class ReviewDesk {
 
     /** What can be said at once: everything but the effects, whose words are still open, and what rests on them. */
     public ModelReview atOnce(String modelId, boolean fullMotorsOnly, Progress progress) {
-        ReviewReading reading = read(modelId);
+        ReviewReading reading = read(modelId, progress);
         progress.check();
         ReviewInput input = reading.input(fullMotorsOnly);
         return answer(reading, input, Effects.atOnce(input), null, null);
     }
 
     /** The review as it was kept from these very flights, empty where it is still to be computed. */
-    public Optional<ModelReview> kept(String modelId, boolean fullMotorsOnly) {
-        ReviewReading reading = read(modelId);
+    public Optional<ModelReview> kept(String modelId, boolean fullMotorsOnly, Progress progress) {
+        ReviewReading reading = read(modelId, progress);
         ReviewInput input = reading.input(fullMotorsOnly);
         return seasons.find(digested(input, wishes(reading)))
                 .flatMap(season -> ceilingKept(reading, input)
                         .map(ceiling -> answer(reading, input, season.effects(), season.plans(), ceiling)));
     }
 
-    ReviewReading read(String modelId) {
+    ReviewReading read(String modelId, Progress progress) {
         List<Rigged> strip = riggings.strip(modelId);
         boolean late = lateFlags(modelId);
-        return logbook.read(r -> new ReviewReading(r, strip, modelId, margins, late));
+        return logbook.read(r -> new ReviewReading(r, strip, modelId, margins, late, progress));
     }
 
     private SeasonPlans.WithEffects season(ReviewReading reading, ReviewInput input, Progress progress) {

@@ -45,8 +45,15 @@ final class ReviewReading {
      *
      * @param strip every rigging of the model, oldest first
      * @param lateFlags true where flags set after the time was known, or nobody knows when, count too
+     * @param progress told of each margin, which may take a lattice
      */
-    ReviewReading(Reader reader, List<Rigged> strip, String modelId, MarginPercent margins, boolean lateFlags) {
+    ReviewReading(
+            Reader reader,
+            List<Rigged> strip,
+            String modelId,
+            MarginPercent margins,
+            boolean lateFlags,
+            Progress progress) {
         this.strip = strip;
         this.lateFlags = lateFlags;
         lines = reader.flights().ofModel(modelId);
@@ -68,7 +75,7 @@ final class ReviewReading {
                 .collect(Collectors.toMap(VenueMark::id, m -> m));
         trials = reader.where(Trial.class, "modelId", modelId);
         limit = limit(reader);
-        points = points(margins);
+        points = points(margins, progress);
     }
 
     /** Of the latest session in which a height is known: one flight in a hall nobody named must not empty the answer. */
@@ -133,14 +140,14 @@ final class ReviewReading {
                 .orElse(null);
     }
 
-    private List<ReviewPoint> points(MarginPercent margins) {
+    private List<ReviewPoint> points(MarginPercent margins, Progress progress) {
         Map<String, Rigged> byRigging = new HashMap<>();
         for (Rigged rigged : strip) {
             byRigging.put(Objects.requireNonNull(rigged.rigging()).id(), rigged);
         }
         Set<String> waiting = openTrials();
         WindShare winds = winds();
-        Map<String, @Nullable Double> known = new HashMap<>();
+        Map<MarginKey, @Nullable Double> known = margins(byRigging, margins, progress);
         Map<String, Integer> inSession = new HashMap<>();
         List<ReviewPoint> all = new ArrayList<>();
         for (FlightLine line : lines) {
@@ -154,7 +161,7 @@ final class ReviewReading {
                                         rigged,
                                         winds.of(line),
                                         air.getOrDefault(line.session().id(), new SessionAir(List.of())),
-                                        margin(margins, known, rigged, line)),
+                                        known.get(key(rigged, line))),
                         rigged.name(),
                         rigged.version().number(),
                         line.flight().launchedAt(),
@@ -170,16 +177,33 @@ final class ReviewReading {
         return new FlightReading(line, events.getOrDefault(line.flight().id(), List.of()), marks, lateFlags);
     }
 
-    private static @Nullable Double margin(
-            MarginPercent margins, Map<String, @Nullable Double> known, Rigged rigged, FlightLine line) {
-        String version = rigged.version().id();
-        String motor = line.motor() == null ? null : line.motor().id();
-        double fraction = line.flight().partialFraction();
-        String key = version + '|' + motor + '|' + fraction;
-        if (!known.containsKey(key)) {
-            known.put(key, margins.percent(version, motor, fraction));
+    /** A margin depends on these three alone. */
+    private record MarginKey(String versionId, @Nullable String motorId, double fraction) {}
+
+    private static MarginKey key(Rigged rigged, FlightLine line) {
+        Motor motor = line.motor();
+        return new MarginKey(
+                rigged.version().id(),
+                motor == null ? null : motor.id(),
+                line.flight().partialFraction());
+    }
+
+    private Map<MarginKey, @Nullable Double> margins(
+            Map<String, Rigged> byRigging, MarginPercent margins, Progress progress) {
+        Set<MarginKey> asked = new LinkedHashSet<>();
+        for (FlightLine line : lines) {
+            Rigged rigged =
+                    line.rigging() == null ? null : byRigging.get(line.rigging().id());
+            if (rigged != null) {
+                asked.add(key(rigged, line));
+            }
         }
-        return known.get(key);
+        Map<MarginKey, @Nullable Double> known = new HashMap<>();
+        for (MarginKey key : asked) {
+            progress.step(known.size(), asked.size(), "margins");
+            known.put(key, margins.percent(key.versionId(), key.motorId(), key.fraction()));
+        }
+        return known;
     }
 
     private Set<String> openTrials() {

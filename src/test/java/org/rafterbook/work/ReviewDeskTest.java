@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -242,7 +243,7 @@ class ReviewDeskTest {
         Progress counted = new Progress() {
             @Override
             public void step(long done, long total, String of) {
-                steps.incrementAndGet();
+                steps.addAndGet(of.equals("per cent") ? 1 : 0);
             }
 
             @Override
@@ -274,6 +275,28 @@ class ReviewDeskTest {
     }
 
     @Test
+    void marginsAreToldOneByOneAndTheirComputingCanBeStopped() {
+        evening();
+        List<Step> told = new ArrayList<>();
+        ReviewDesk desk = new ReviewDesk(evenings.book(), MarginPercent.NONE);
+        desk.atOnce(evenings.model().id(), false, new Steps(told::add));
+        assertThat(told).containsExactly(new Step(0, 2, "margins"), new Step(1, 2, "margins"));
+
+        AtomicInteger computed = new AtomicInteger();
+        List<Steps> running = new ArrayList<>();
+        running.add(new Steps(step -> {}));
+        MarginPercent stopping = (version, motor, fraction) -> {
+            computed.incrementAndGet();
+            running.get(0).cancel();
+            return null;
+        };
+        assertThatThrownBy(() -> new ReviewDesk(evenings.book(), stopping)
+                        .kept(evenings.model().id(), false, running.get(0)))
+                .isInstanceOf(CancellationException.class);
+        assertThat(computed.get()).isEqualTo(1);
+    }
+
+    @Test
     void settingsThatMoveTheMarginAreFoundByTheSheetOrByTheMarginItself() {
         SettingDef ballast = evenings.setting("ballast", "MASS", "g");
         evenings.trim(Map.of(ballast.id(), Setting.of(0.0)), null);
@@ -293,7 +316,7 @@ class ReviewDeskTest {
             return mass == null ? null : 5 + 10_000 * mass;
         };
         ReviewReading reading =
-                new ReviewDesk(evenings.book(), margins).read(evenings.model().id());
+                new ReviewDesk(evenings.book(), margins).read(evenings.model().id(), Progress.none());
         assertThat(MarginMovers.of(reading.versions(), margins, null)).containsExactly(ballast.id());
     }
 

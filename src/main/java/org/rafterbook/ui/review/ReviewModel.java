@@ -25,6 +25,7 @@ import org.rafterbook.review.FarOff;
 import org.rafterbook.review.Level;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.action.Parts;
+import org.rafterbook.work.Job;
 import org.rafterbook.work.ModelReview;
 import org.rafterbook.work.Progress;
 import org.rafterbook.work.ReviewChange;
@@ -66,6 +67,7 @@ public final class ReviewModel {
     private @Nullable ModelReview answer;
     private @Nullable StripPlan plan;
     private boolean taking;
+    private int asked;
     private @Nullable String modelId;
     private @Nullable Subscription subscription;
 
@@ -120,19 +122,25 @@ public final class ReviewModel {
         String wanted = modelId;
         boolean full = fullMotorsOnly.get();
         stopped.set(false);
-        background.call(p -> first(wanted, full, p)).in(slot).then(first -> {
+        compute(p -> first(wanted, full, p), first -> {
             take(first);
             ModelReview shown = first.answer();
             if (shown != null && !shown.isComplete()) {
                 String id = shown.model().id();
-                background
-                        .call(p -> Loaded.of(first.models(), desk.review(id, full, p)))
-                        .in(slot)
-                        .showing(progress)
-                        .ifCancelled(() -> stopped.set(subscription != null))
-                        .then(this::take);
+                compute(p -> Loaded.of(first.models(), desk.review(id, full, p)), this::take);
             }
         });
+    }
+
+    /** One after another: a newer one cancels the one before, which is then no reason to say that it was stopped. */
+    private void compute(Job<Loaded> job, Consumer<Loaded> then) {
+        int mine = ++asked;
+        background
+                .call(job)
+                .in(slot)
+                .showing(progress)
+                .ifCancelled(() -> stopped.set(subscription != null && mine == asked))
+                .then(then);
     }
 
     private Loaded first(@Nullable String wanted, boolean full, Progress steps) {
@@ -146,7 +154,7 @@ public final class ReviewModel {
                 flown,
                 model == null
                         ? null
-                        : desk.kept(model.id(), full).orElseGet(() -> desk.atOnce(model.id(), full, steps)));
+                        : desk.kept(model.id(), full, steps).orElseGet(() -> desk.atOnce(model.id(), full, steps)));
     }
 
     private void take(Loaded now) {

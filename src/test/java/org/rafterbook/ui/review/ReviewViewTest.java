@@ -17,6 +17,7 @@ import org.rafterbook.ui.Fx;
 import org.rafterbook.ui.FxTest;
 import org.rafterbook.ui.OnShow;
 import org.rafterbook.ui.ReviewScreens;
+import org.rafterbook.ui.WaitingBackground;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.chart.Chart;
 import org.rafterbook.ui.shell.Shell;
@@ -25,6 +26,8 @@ import org.rafterbook.work.ModelReview;
 import org.rafterbook.work.ReviewDesk;
 import org.rafterbook.work.ReviewEvenings;
 import org.rafterbook.work.ReviewPoint;
+import org.rafterbook.work.Running;
+import org.rafterbook.work.Step;
 
 @FxTest
 class ReviewViewTest {
@@ -47,18 +50,21 @@ class ReviewViewTest {
     }
 
     private ReviewModel model() {
+        return model(tools.background());
+    }
+
+    private ReviewModel model(FxBackground background) {
         FxBackground.Display nobody = new FxBackground.Display() {
             @Override
-            public void started(org.rafterbook.work.Running running) {}
+            public void started(Running running) {}
 
             @Override
-            public void at(org.rafterbook.work.Running running, org.rafterbook.work.Step step) {}
+            public void at(Running running, Step step) {}
 
             @Override
-            public void ended(org.rafterbook.work.Running running) {}
+            public void ended(Running running) {}
         };
-        ReviewModel model =
-                new ReviewModel(new ReviewDesk(evenings.book(), (v, m, f) -> 5.0), tools.background(), nobody);
+        ReviewModel model = new ReviewModel(new ReviewDesk(evenings.book(), (v, m, f) -> 5.0), background, nobody);
         model.attach();
         return model;
     }
@@ -91,6 +97,18 @@ class ReviewViewTest {
         evenings.fly(512);
         assertThat(OnShow.words(shown())).contains("No setting was changed yet").contains("No flight has a margin");
         assertThat(tools.errors().shownProperty().get()).isNull();
+    }
+
+    @Test
+    void anEntryMadeWhileItIsComputedStartsAnewAndIsNoStop() {
+        ReviewScreens.evening(evenings);
+        WaitingBackground waiting = new WaitingBackground();
+        ReviewModel model = model(new FxBackground(waiting, Runnable::run, tools.errors()));
+        evenings.fly(530);
+        waiting.run();
+        assertThat(Objects.requireNonNull(model.answer()).isComplete()).isTrue();
+        assertThat(model.answer().points()).hasSize(9);
+        assertThat(model.stoppedProperty().get()).isFalse();
     }
 
     @Test
