@@ -15,6 +15,7 @@ import org.rafterbook.work.Progress;
 import org.rafterbook.work.Season;
 import org.rafterbook.work.SeasonDesk;
 import org.rafterbook.work.SeasonDocument;
+import org.rafterbook.work.SeasonReport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -90,7 +91,7 @@ final class SeasonCommand implements Callable<Integer> {
                                 v.first().toString(),
                                 v.last().toString(),
                                 String.valueOf(v.flights()),
-                                MarginKeys.text(v.margin(), 100, 1),
+                                SeasonReport.margin(v.margin(), v.marginBand()),
                                 String.join("; ", v.changes())))
                         .toList());
     }
@@ -116,7 +117,7 @@ final class SeasonCommand implements Callable<Integer> {
                 flight.version(),
                 seconds == null ? "-" : ClockTime.minutesSeconds(seconds),
                 flight.date().toString(),
-                MarginKeys.text(flight.margin(), 100, 1),
+                SeasonReport.margin(flight.margin(), flight.marginBand()),
                 FORMAT.text(Quantity.HEIGHT, best.ceilingM()),
                 best.className() == null ? "" : best.className());
     }

@@ -64,7 +64,7 @@ public final class SeasonDocument {
         entry.put("last_flown", version.last().toString());
         entry.put("flights", version.flights());
         entry.put("sessions", version.sessions());
-        margin(entry, version.margin());
+        margin(entry, version.margin(), version.marginBand());
         return entry;
     }
 
@@ -97,12 +97,13 @@ public final class SeasonDocument {
         entry.put("partial_fraction", flight.fraction());
         entry.put("ceiling_m", best.ceilingM());
         entry.put("class", best.className());
-        margin(entry, flight.margin());
+        margin(entry, flight.margin(), flight.marginBand());
         return entry;
     }
 
-    private static void margin(Map<String, @Nullable Object> entry, @Nullable Double fraction) {
+    private static void margin(Map<String, @Nullable Object> entry, @Nullable Double fraction, @Nullable Double band) {
         entry.put("margin_percent", fraction == null ? null : (Double) (fraction * 100));
+        entry.put("band_percent", fraction == null || band == null ? null : (Double) (band * 100));
         if (fraction == null) {
             entry.put("missing", "The margin of this version is not known.");
         }

@@ -131,6 +131,18 @@ class CommandLineTest {
     }
 
     @Test
+    void aMarginOfTheSeasonStandsWithWhatItIsUncertainBy() throws Exception {
+        assertThat(run("season", "--demo", "--json")).isZero();
+        JsonNode season = json();
+        JsonNode version = season.get("models").get(0).get("versions").get(0);
+        assertThat(version.get("margin_percent").isNumber()).isTrue();
+        assertThat(version.get("band_percent").asDouble()).isBetween(3.0, 15.0);
+        assertThat(season.get("bests").get(0).get("band_percent").asDouble()).isBetween(3.0, 15.0);
+        assertThat(run("season", "--demo")).isZero();
+        assertThat(out.toString(StandardCharsets.UTF_8)).containsPattern("\\d\\.\\d ± \\d");
+    }
+
+    @Test
     void seasonSaysWhatTheScreenShowsAndFlightsMarkLowerBounds() throws Exception {
         Path table = Files.writeString(
                 folder.resolve("f.csv"),
