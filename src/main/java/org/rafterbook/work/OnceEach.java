@@ -3,6 +3,7 @@ package org.rafterbook.work;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.function.Supplier;
@@ -26,7 +27,7 @@ final class OnceEach<K, V> {
         };
     }
 
-    /** The answer to a key; a computation that failed elsewhere is tried again here. */
+    /** The answer to a key; a computation that failed or was cancelled elsewhere is tried again here. */
     V of(K key, Supplier<V> compute) {
         while (true) {
             CompletableFuture<V> mine = new CompletableFuture<>();
@@ -36,7 +37,7 @@ final class OnceEach<K, V> {
             }
             try {
                 return there.join();
-            } catch (CompletionException e) {
+            } catch (CompletionException | CancellationException e) {
                 forget(key, there);
             }
         }

@@ -3,7 +3,9 @@ package org.rafterbook.work;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -59,6 +61,34 @@ class OnceEachTest {
                 }))
                 .isInstanceOf(IllegalStateException.class);
         assertThat(answers.of("a", () -> "A")).isEqualTo("A");
+    }
+
+    @Test
+    @Timeout(value = 30, unit = TimeUnit.SECONDS, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+    void whatAnotherThreadCancelledIsComputedForTheOneThatWaits() throws InterruptedException {
+        CountDownLatch begun = new CountDownLatch(1);
+        CountDownLatch go = new CountDownLatch(1);
+        CompletableFuture<String> first = CompletableFuture.supplyAsync(() -> answers.of("a", () -> {
+            begun.countDown();
+            await(go);
+            throw new CancellationException();
+        }));
+        await(begun);
+        CompletableFuture<String> second = new CompletableFuture<>();
+        Thread waiting = new Thread(() -> {
+            try {
+                second.complete(answers.of("a", () -> "A"));
+            } catch (RuntimeException e) {
+                second.completeExceptionally(e);
+            }
+        });
+        waiting.start();
+        while (waiting.getState() != Thread.State.WAITING) {
+            Thread.sleep(1);
+        }
+        go.countDown();
+        assertThat(second.join()).isEqualTo("A");
+        assertThatThrownBy(first::join).isInstanceOf(CompletionException.class);
     }
 
     @Test
