@@ -133,8 +133,10 @@ public record TrialState(TrialPlan plan, List<Slot> slots, int extra, int notCou
                         : "Next: " + plan.setting().label() + " "
                                 + plan.setting().show(next) + ".");
         if (pairsSplit > 0) {
-            sentences.add(Counted.of(pairsSplit, "pair")
-                    + " had its two values flown on different days and tells less for it.");
+            sentences.add(Counted.of(pairsSplit, "pair") + " had "
+                    + (pairsSplit == 1
+                            ? "its two values flown on different days and tells less for it."
+                            : "their two values flown on different days and tell less for it."));
         } else if (days > 1) {
             sentences.add("Flown on " + days + " days; each pair was completed on one day, so the comparison holds.");
         }

@@ -139,6 +139,15 @@ class TrialPlanTest {
 
         assertThat(split.sentences())
                 .contains("1 pair had its two values flown on different days and tells less for it.");
+        assertThat(TrialState.of(
+                                plan,
+                                List.of(
+                                        new TrialFlight("f1", "mon", A, true),
+                                        new TrialFlight("f2", "tue", B, true),
+                                        new TrialFlight("f3", "tue", B, true),
+                                        new TrialFlight("f4", "wed", A, true)))
+                        .sentences())
+                .contains("2 pairs had their two values flown on different days and tell less for it.");
         assertThat(whole.sentences())
                 .contains("Flown on 2 days; each pair was completed on one day, so the comparison holds.");
     }
