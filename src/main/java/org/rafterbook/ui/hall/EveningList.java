@@ -7,7 +7,6 @@ import javafx.geometry.HPos;
 import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.input.MouseEvent;
-import org.rafterbook.flight.Flight;
 import org.rafterbook.ui.draw.Drawing;
 import org.rafterbook.ui.draw.Pen;
 import org.rafterbook.ui.draw.TextRole;
@@ -64,16 +63,6 @@ final class EveningList extends Drawing {
     double heightEm(int count) {
         return HEAD_EM
                 + rows.stream().limit(count).mapToDouble(EveningList::rowEm).sum();
-    }
-
-    /** Middle of a flight's row from the top, px; for tests. */
-    double middleOf(Flight flight) {
-        for (int i = 0; i < rows.size(); i++) {
-            if (rows.get(i).line().flight().id().equals(flight.id())) {
-                return em() * (heightEm(i) + rowEm(rows.get(i)) / 2);
-            }
-        }
-        throw new IllegalArgumentException("no such flight in the list");
     }
 
     private static double rowEm(EveningRow row) {

@@ -269,7 +269,7 @@ class NothingLostTest {
         key(KeyCode.N, "n");
         type("steady");
         EveningList list = (EveningList) scene.getRoot().lookup(".evening-list");
-        Fx.click(list, 40, list.middleOf(flights().get(0)));
+        Fx.click(list, 40, list.em() * (list.heightEm(1) + list.heightEm(2)) / 2); // the second row: flight 1
         assertThat(flights().get(1).notes()).isEqualTo("steady");
         assertThat(flights().get(0).notes()).isNull();
         assertThat(field("Note").getText()).isEmpty();
