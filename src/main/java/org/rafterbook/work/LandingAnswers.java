@@ -4,6 +4,8 @@ import java.time.Clock;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Model;
@@ -98,7 +100,7 @@ public final class LandingAnswers {
                 (flight, draft) -> draft.cutShort(answer));
     }
 
-    /** Motor turns left; refused where they are more than the wind had at launch. */
+    /** Motor turns left; refused where they are more than the motor had at launch, of a relaunch what the one before left. */
     public Flight turnsLeft(String flightId, @Nullable TypedValue turns) {
         String why = turns == null ? "turns left taken away" : "turns left " + turns.readBack();
         return logbook.enter(why, w -> {
@@ -113,16 +115,34 @@ public final class LandingAnswers {
         });
     }
 
+    /** Turns that the launch before of the same wind has left; null for a first launch, or where nobody counted them. */
+    private static @Nullable Double leftBefore(Reader reader, Flight flight) {
+        String windId = flight.windId();
+        return windId == null || flight.launchNoOfWind() <= 1
+                ? null
+                : reader.where(Flight.class, "windId", windId).stream()
+                        .filter(f -> f.launchNoOfWind() == flight.launchNoOfWind() - 1)
+                        .map(Flight::turnsLeft)
+                        .filter(Objects::nonNull)
+                        .findFirst()
+                        .orElse(null);
+    }
+
     private static void checkAgainstWind(Reader reader, Flight flight, double left) {
         String windId = flight.windId();
         Wind wind = windId == null ? null : reader.find(Wind.class, windId);
         Double wound = wind == null ? null : wind.turnsWound();
-        if (wind != null && wound != null) {
+        Double before = leftBefore(reader, flight);
+        Optional<String> refusal = Optional.empty();
+        if (before != null) {
+            refusal = TurnsUsed.refusal(before, 0, left);
+        } else if (wind != null && wound != null) {
             Double off = wind.turnsBackedOff();
-            TurnsUsed.refusal(wound, off == null ? 0 : off, left).ifPresent(sentence -> {
-                throw UserError.badInput(sentence);
-            });
+            refusal = TurnsUsed.refusal(wound, off == null ? 0 : off, left);
         }
+        refusal.ifPresent(sentence -> {
+            throw UserError.badInput(sentence);
+        });
     }
 
     /** Peak height as a range; null takes it away. */

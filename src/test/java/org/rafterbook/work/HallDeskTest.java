@@ -260,7 +260,7 @@ class HallDeskTest {
         Wind wind = desk.winding().keep(null, new WindForm(motor.id(), 1980.0, 110.0, null, 0.0026, 15.0, Map.of()));
         assertThat(Objects.requireNonNull(desk.prepare().wind()).id()).isEqualTo(wind.id());
         assertThat(desk.winding().ratio()).isEqualTo(15);
-        landed(Launch.of(model.id(), wind.id(), clock.now), 20);
+        Flight first = landed(Launch.of(model.id(), wind.id(), clock.now), 20);
         assertThat(desk.prepare().wind()).isNull();
         Wind again = Objects.requireNonNull(desk.prepare().again());
 
@@ -274,6 +274,13 @@ class HallDeskTest {
                 .hasMessageContaining("1870");
         desk.answers().turnsLeft(second.id(), typed(Quantity.TURNS, "1870"));
         assertThat(stored(second.id()).turnsLeft()).isEqualTo(1870);
+
+        desk.answers().turnsLeft(first.id(), typed(Quantity.TURNS, "1500"));
+        assertThatThrownBy(() -> desk.answers().turnsLeft(second.id(), typed(Quantity.TURNS, "1501")))
+                .isInstanceOf(UserError.class)
+                .hasMessageContaining("1501 turns left are more than the 1500 on the motor at launch");
+        desk.answers().turnsLeft(second.id(), typed(Quantity.TURNS, "700"));
+        assertThat(stored(second.id()).turnsLeft()).isEqualTo(700);
     }
 
     @Test
