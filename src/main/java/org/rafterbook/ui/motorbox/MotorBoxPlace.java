@@ -211,7 +211,7 @@ public final class MotorBoxPlace implements Place {
 
     private void picked(MotorDesk.@Nullable Boxed boxed) {
         if (!refreshing) {
-            motorPage.show(boxed);
+            motorPage.show(boxed == null ? null : boxed.motor());
             windPage.of(boxed);
             winds.ifEmpty(
                     boxed == null

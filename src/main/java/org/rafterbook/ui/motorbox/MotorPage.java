@@ -1,10 +1,8 @@
 package org.rafterbook.ui.motorbox;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.function.Function;
 import javafx.scene.Node;
 import org.jspecify.annotations.Nullable;
@@ -18,7 +16,7 @@ import org.rafterbook.units.Quantity;
 import org.rafterbook.work.MotorDesk;
 
 /** A motor: its name, batch, loop and mass, and what became of it. */
-final class MotorPage implements BoxPage {
+final class MotorPage extends PickedPage<Motor> {
 
     /** A batch by name, or none. */
     private record BatchChoice(@Nullable String id, String name) {}
@@ -32,7 +30,6 @@ final class MotorPage implements BoxPage {
     private final Entry mass;
     private final Field<String> fate = Field.words("What became of it").prompt("empty while it is in use");
     private final Node node;
-    private @Nullable Motor shown;
 
     MotorPage(MotorBoxModel model, DisplayUnits units) {
         this.model = model;
@@ -73,24 +70,9 @@ final class MotorPage implements BoxPage {
                 .orElse(NONE);
     }
 
-    /** Shows the picked motor, null for none; what is typed stays where that is the one shown already. */
-    void show(MotorDesk.@Nullable Boxed boxed) {
-        Motor motor = boxed == null ? null : boxed.motor();
-        if (!Objects.equals(motor, shown)) {
-            shown = motor;
-            reset();
-        }
-    }
-
-    @Override
-    public void begin() {
-        shown = null;
-        reset();
-    }
-
     @Override
     public void reset() {
-        Motor motor = shown;
+        Motor motor = shown();
         name.fill(motor == null ? "" : motor.name());
         if (motor != null) {
             // a new motor is most often of the batch of the one before
@@ -103,18 +85,17 @@ final class MotorPage implements BoxPage {
 
     @Override
     public String picked() {
-        return shown == null ? "" : shown.name();
+        Motor motor = shown();
+        return motor == null ? "" : motor.name();
     }
 
     private boolean sound() {
-        return name.check() & loop.check() & mass.check();
+        return name.check() & entriesAreSound();
     }
 
-    private Map<String, String> typed(Map<String, String> before) {
-        Map<String, String> typed = new HashMap<>(before);
-        loop.typed(typed);
-        mass.typed(typed);
-        return typed;
+    @Override
+    List<Entry> entries() {
+        return List.of(loop, mass);
     }
 
     private @Nullable String batchId() {
@@ -136,7 +117,7 @@ final class MotorPage implements BoxPage {
 
     @Override
     public void correct(Runnable then) {
-        Motor was = shown;
+        Motor was = shown();
         if (was != null && sound()) {
             Motor right = new Motor(
                     was.id(),

@@ -1,9 +1,7 @@
 package org.rafterbook.ui.motorbox;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import javafx.scene.Node;
 import org.jspecify.annotations.Nullable;
@@ -19,7 +17,7 @@ import org.rafterbook.work.MotorDesk;
 import org.rafterbook.work.WindForm;
 
 /** A wind of the picked motor: turns, torque, how it ended. */
-final class WindPage implements BoxPage {
+final class WindPage extends PickedPage<Wind> {
 
     private final MotorBoxModel model;
     private final Entry turns;
@@ -30,7 +28,6 @@ final class WindPage implements BoxPage {
             new ChoiceField<>("How it ended", e -> e.word().replace('-', ' '));
     private final Node node;
     private @Nullable String motorId;
-    private @Nullable Wind shown;
 
     WindPage(MotorBoxModel model, DisplayUnits units) {
         this.model = model;
@@ -62,23 +59,9 @@ final class WindPage implements BoxPage {
         motorId = boxed == null ? null : boxed.motor().id();
     }
 
-    /** Shows the picked wind, null for none; what is typed stays where that is the one shown already. */
-    void show(@Nullable Wind wind) {
-        if (!Objects.equals(wind, shown)) {
-            shown = wind;
-            reset();
-        }
-    }
-
-    @Override
-    public void begin() {
-        shown = null;
-        reset();
-    }
-
     @Override
     public void reset() {
-        Wind wind = shown;
+        Wind wind = shown();
         turns.fill(wind == null ? null : wind.turnsWound());
         backOff.fill(wind == null ? null : wind.turnsBackedOff());
         highest.fill(wind == null ? null : wind.maxTorqueNm());
@@ -88,11 +71,12 @@ final class WindPage implements BoxPage {
 
     @Override
     public String picked() {
-        return shown == null ? "" : "wind " + shown.ordinal();
+        Wind wind = shown();
+        return wind == null ? "" : "wind " + wind.ordinal();
     }
 
     private boolean sound() {
-        boolean read = turns.check() & backOff.check() & highest.check() & torque.check();
+        boolean read = entriesAreSound();
         Double wound = turns.si();
         Double back = backOff.si();
         if (read && wound != null) {
@@ -103,10 +87,9 @@ final class WindPage implements BoxPage {
         return read;
     }
 
-    private Map<String, String> typed(Map<String, String> before) {
-        Map<String, String> typed = new HashMap<>(before);
-        List.of(turns, backOff, highest, torque).forEach(entry -> entry.typed(typed));
-        return typed;
+    @Override
+    List<Entry> entries() {
+        return List.of(turns, backOff, highest, torque);
     }
 
     @Override
@@ -124,7 +107,7 @@ final class WindPage implements BoxPage {
 
     @Override
     public void correct(Runnable then) {
-        Wind was = shown;
+        Wind was = shown();
         if (was != null && sound()) {
             Wind right = WindDraft.of(was)
                     .turnsWound(turns.si())
