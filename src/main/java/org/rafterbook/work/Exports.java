@@ -10,15 +10,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Airframe;
-import org.rafterbook.airframe.Balance;
 import org.rafterbook.airframe.Model;
-import org.rafterbook.airframe.MotorPlace;
 import org.rafterbook.airframe.Version;
-import org.rafterbook.airframe.Weighing;
 import org.rafterbook.exchange.AirframeSheet;
 import org.rafterbook.exchange.AirframeSheets;
 import org.rafterbook.exchange.FlightRow;
@@ -100,7 +95,6 @@ public final class Exports {
     }
 
     private static Map<String, AirframeSheet> sheets(Reader reader) {
-        Map<String, Weighing> weighings = Weighings.newestBalances(reader);
         Map<String, AirframeSheet> sheets = new LinkedHashMap<>();
         Set<String> stems = new HashSet<>();
         List<Model> models = new ArrayList<>(reader.all(Model.class));
@@ -118,7 +112,7 @@ public final class Exports {
                     String name = model.letter() + version.number();
                     sheets.put(
                             stem + "-" + name + ".json",
-                            new AirframeSheet(model.name(), name, balanced(geometry, weighings.get(version.id()))));
+                            new AirframeSheet(model.name(), name, Margins.asSheet(reader, version, geometry)));
                 }
             }
         }
@@ -127,27 +121,5 @@ public final class Exports {
 
     private static String stem(String name) {
         return name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
-    }
-
-    /** The geometry with the balance measured of it, as it would be with the sheet's own motor. */
-    static Airframe balanced(Airframe geometry, @Nullable Weighing weighing) {
-        if (weighing == null) {
-            return geometry;
-        }
-        Double motorKg = weighing.motorKg();
-        Double motorAft = weighing.motorAftM();
-        MotorPlace onBoard =
-                motorKg == null || motorKg == 0 || motorAft == null ? null : new MotorPlace(motorKg, motorAft);
-        Double balance = Objects.equals(onBoard, geometry.motor())
-                ? weighing.balanceM()
-                : Balance.carried(
-                                geometry,
-                                Objects.requireNonNull(weighing.balanceM()),
-                                onBoard,
-                                weighing.massKg(),
-                                geometry,
-                                geometry.motor())
-                        .aftM();
-        return new Airframe(geometry.surfaces(), geometry.masses(), balance, geometry.motor());
     }
 }

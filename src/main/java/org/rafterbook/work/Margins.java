@@ -176,6 +176,17 @@ public final class Margins {
                 a.missing());
     }
 
+    /** A version's geometry as a sheet: with the balance it has by what was measured, with the sheet's own motor. */
+    static Airframe asSheet(Reader reader, Version version, Airframe geometry) {
+        Weighing weighing = weighing(reader, version);
+        if (weighing == null) {
+            return geometry;
+        }
+        Airframe then = Geometry.of(reader.get(Version.class, weighing.versionId()));
+        Double balance = balance(geometry, geometry.motor(), weighing, then).aftM();
+        return new Airframe(geometry.surfaces(), geometry.masses(), balance, geometry.motor());
+    }
+
     private static BalancePoint balance(
             Airframe geometry, @Nullable MotorPlace motor, @Nullable Weighing weighing, @Nullable Airframe then) {
         Double measured = weighing == null ? null : weighing.balanceM();

@@ -54,8 +54,8 @@ public final class Sheets {
             if (geometry == null) {
                 throw UserError.badInput("This version has no geometry to write: enter its surfaces first.");
             }
-            Weighing last = Weighings.newestBalances(r).get(versionId);
-            return new AirframeSheet(model.name(), model.letter() + version.number(), Exports.balanced(geometry, last));
+            return new AirframeSheet(
+                    model.name(), model.letter() + version.number(), Margins.asSheet(r, version, geometry));
         });
         AirframeSheets.write(sheet, file);
         return String.valueOf(file.getFileName());

@@ -64,16 +64,6 @@ public final class Weighings {
                 .orElse(null);
     }
 
-    /** The newest balance measured of each version, keyed by version id. */
-    static Map<String, Weighing> newestBalances(Reader reader) {
-        Map<String, Weighing> newest = new HashMap<>();
-        reader.all(Weighing.class).stream()
-                .filter(x -> x.balanceM() != null)
-                .sorted(Comparator.comparing(Weighing::at))
-                .forEach(x -> newest.put(x.versionId(), x));
-        return newest;
-    }
-
     /** Keeps a weighing of a version. */
     public Weighing add(String versionId, Form form) {
         if (form.mass() == null && form.balance() == null) {

@@ -464,6 +464,30 @@ class BenchEntriesTest {
     }
 
     @Test
+    void theSheetOfAVersionThatWasNotWeighedItselfCarriesTheMeasuredBalance() {
+        Rigged first = teasel();
+        book.bench()
+                .weighings()
+                .add(
+                        first.version().id(),
+                        new Weighings.Form(
+                                typed(Quantity.MASS, "3.1"),
+                                typed(Quantity.LENGTH, "166"),
+                                typed(Quantity.MASS, "1"),
+                                null,
+                                null,
+                                ""));
+        fly(first);
+        Rigged second = slide(first, 0.106);
+        Path file = folder.resolve("t2.json");
+        book.sheets().write(second.version().id(), file);
+        MarginAnswer shown = book.margins().ofVersion(second.version().id(), null, 1);
+        MarginAnswer written = Margins.of(
+                AirframeSheets.read(ImportFile.of(file).text(), "t2.json").airframe());
+        assertThat(written.margin()).isCloseTo(Objects.requireNonNull(shown.margin()), within(1e-6));
+    }
+
+    @Test
     void aKnownNeutralPointIsSaidAndCountedFrom() {
         Rigged first = teasel();
         fly(first);
