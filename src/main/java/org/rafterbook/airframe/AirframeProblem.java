@@ -23,6 +23,7 @@ public record AirframeProblem(Kind kind, @Nullable String surface, String senten
         SAME_PLACE(true),
         TOO_STEEP(true),
         NO_TAIL(false),
+        SLOT(false),
         NO_MASS(false),
         BAD_MASS(false),
         NO_BALANCE(false);

@@ -12,6 +12,12 @@ public final class AirframeProblems {
     private static final String DRAWING = "The drawing and the other surfaces are still shown; no margin.";
     private static final String GEOMETRY = "Neutral point, lift slope and shares are still shown; no margin.";
 
+    /** A span or chord below this is none, m. */
+    private static final double LEAST_M = 1e-4;
+
+    /** A surface whose tip is as near as this to another's first rib carries on with it, m. */
+    private static final double TOUCHING_M = 1e-3;
+
     private final Airframe airframe;
     private final List<AirframeProblem> found = new ArrayList<>();
 
@@ -71,11 +77,33 @@ public final class AirframeProblems {
                 }
             }
         }
+        sound.forEach(this::slot);
         if (airframe.surfaces().stream().noneMatch(s -> s.role() == Role.TAILPLANE)) {
             whole(
                     AirframeProblem.Kind.NO_TAIL,
                     "There is no tailplane.",
                     "The neutral point shown is that of the wing alone.");
+        }
+    }
+
+    /** Halves apart may be meant; as a slip of the pen they would change everything without a word. */
+    private void slot(Surface s) {
+        double from = s.ribs().get(0).outM();
+        boolean filled = airframe.surfaces().stream()
+                .filter(o -> o != s && !o.ribs().isEmpty())
+                .anyMatch(o -> Math.abs(o.ribs().get(o.ribs().size() - 1).outM() - from) < TOUCHING_M);
+        if (from > LEAST_M && s.isSymmetric() && !filled) {
+            add(
+                    AirframeProblem.Kind.SLOT,
+                    s.name(),
+                    String.format(
+                            Locale.ROOT,
+                            "The first rib of \"%s\" stands %.1f mm beside the middle: it is taken as two halves with a"
+                                    + " slot of %.1f mm between them.",
+                            s.name(),
+                            1000 * from,
+                            2000 * from),
+                    "All that is shown is of such a surface.");
         }
     }
 
@@ -108,7 +136,7 @@ public final class AirframeProblems {
 
     private void ribs(Surface s, List<Rib> ribs, String side) {
         double tip = ribs.isEmpty() ? 0 : ribs.get(ribs.size() - 1).outM();
-        if (ribs.size() < 2 || !(tip > 0)) {
+        if (ribs.size() < 2 || !(tip > LEAST_M)) {
             add(
                     AirframeProblem.Kind.ZERO_SPAN,
                     s.name(),
@@ -137,7 +165,7 @@ public final class AirframeProblems {
                                 mm(ribs.get(i - 1))));
             }
             // A rounded tip may end in a point; anywhere else a rib without chord is a hole.
-            if (rib.chordM() < 0 || (rib.chordM() == 0 && i < ribs.size() - 1)) {
+            if (rib.chordM() < 0 || (rib.chordM() < LEAST_M && i < ribs.size() - 1)) {
                 add(
                         AirframeProblem.Kind.ZERO_CHORD,
                         s.name(),

@@ -92,7 +92,7 @@ final class MarginCommand implements Callable<Integer> {
             lines.add(List.of(
                     row.model() + " " + row.version(),
                     MarginKeys.text(m.margin(), 100, 1),
-                    MarginKeys.text(m.band(), 100, 0),
+                    MarginKeys.band(m.band()),
                     MarginKeys.text(m.neutralPointM(), 1000, 1),
                     MarginKeys.text(m.balanceM(), 1000, 1),
                     MarginKeys.text(m.meanChordM(), 1000, 1),
@@ -101,10 +101,14 @@ final class MarginCommand implements Callable<Integer> {
         }
         answer.table(HEADS, lines);
         for (Row row : rows) {
+            String name = row.model() + " " + row.version() + ": ";
+            row.margin().remarks().forEach(remark -> answer.line(name + remark));
             if (row.margin().missing() != null) {
-                answer.line(
-                        row.model() + " " + row.version() + ": " + row.margin().missing());
+                answer.line(name + row.margin().missing());
             }
+        }
+        if (rows.isEmpty()) {
+            answer.line("No version has flown yet; an airframe sheet is answered without a flight.");
         }
     }
 }

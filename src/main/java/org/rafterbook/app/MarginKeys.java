@@ -29,6 +29,9 @@ final class MarginKeys {
             closed.put("missing", m.closedFormNote());
         }
         keys.put("closed_form", closed);
+        if (!m.remarks().isEmpty()) {
+            keys.put("remarks", m.remarks());
+        }
         if (m.missing() != null) {
             keys.put("missing", m.missing());
         }
@@ -37,6 +40,11 @@ final class MarginKeys {
 
     static @Nullable Double scaled(@Nullable Double si, double factor) {
         return si == null ? null : si * factor;
+    }
+
+    /** A band in whole points, never as if there were none. */
+    static String band(@Nullable Double fraction) {
+        return fraction != null && fraction < 0.005 ? "<1" : text(fraction, 100, 0);
     }
 
     static String text(@Nullable Double si, double factor, int decimals) {

@@ -81,6 +81,9 @@ final class SheetReader {
     }
 
     private JsonNode parse(String json) {
+        if (json.isBlank()) {
+            throw UserError.badInput(source + " is empty.");
+        }
         try {
             return MAPPER.readTree(json);
         } catch (JsonProcessingException e) {
@@ -92,8 +95,7 @@ final class SheetReader {
     /** The parser's first sentence without its remarks about its own state. */
     private static String inShort(String message) {
         String first = message.lines().findFirst().orElse("");
-        int remark = first.indexOf(" (start marker");
-        return (remark < 0 ? first : first.substring(0, remark)) + ".";
+        return first.replaceAll("( \\(start marker|: enable `).*", "") + ".";
     }
 
     private void checkKind(SheetObject sheet) {

@@ -115,6 +115,11 @@ public final class ClosedForm {
         if (geometry.wings().isEmpty() || !(geometry.areaM2() > 0)) {
             return "No closed form: there is no wing.";
         }
+        if (geometry.wings().size() == 2
+                && Perturbation.alongside(
+                        geometry.wings().get(0), geometry.wings().get(1))) {
+            return "No closed form for wings side by side: it covers one wing or two above each other.";
+        }
         if (geometry.wings().size() > 2) {
             return "No closed form for " + geometry.wings().size() + " wings: it covers one or two.";
         }

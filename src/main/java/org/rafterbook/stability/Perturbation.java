@@ -24,6 +24,9 @@ public enum Perturbation {
     private static final double MORE = 1.2;
     private static final double TAIL = 0.9;
 
+    /** Heights nearer than this are one plane, chords. */
+    private static final double LEVEL = 0.02;
+
     /** Neutral point with this perturbation, aft of the origin, m. */
     double neutralPointM(GeometrySolution solution) {
         List<Surface> surfaces = solution.surfaces();
@@ -44,11 +47,20 @@ public enum Perturbation {
     private double factor(Surface to, Surface by) {
         return switch (this) {
             // An answer weaker by a factor to onset and other surfaces alike; the common factor of the onset drops out.
-            case WEAKER_SECTIONS -> SECTIONS;
+            case WEAKER_SECTIONS -> to.role() == by.role() && alongside(to, by) ? 1 : SECTIONS;
             case LESS_DOWNWASH -> behind(to, by) ? LESS : 1;
             case MORE_DOWNWASH -> behind(to, by) ? MORE : 1;
             case WEAKER_TAIL -> 1;
         };
+    }
+
+    /** Whether two surfaces lie side by side in one plane, as the halves of one: what one does to the other is its own. */
+    static boolean alongside(Surface one, Surface other) {
+        Planform a = Planform.of(one);
+        Planform b = Planform.of(other);
+        double chord = Math.min(a.meanChordM(), b.meanChordM());
+        return Math.abs(a.heightM() - b.heightM()) < LEVEL * chord
+                && Math.abs(a.quarterChordM() - b.quarterChordM()) < chord / 2;
     }
 
     private static boolean behind(Surface rear, Surface front) {

@@ -1,5 +1,6 @@
 package org.rafterbook.work;
 
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.stability.ClosedForm;
@@ -60,6 +61,16 @@ public record MarginAnswer(
         StabilityAnswer mine = stability;
         StabilityAnswer theirs = other.stability;
         return mine == null || theirs == null ? null : MarginDifference.between(mine, balanceM, theirs, other.balanceM);
+    }
+
+    /** What of the surfaces is unusual or lacking and hides nothing, sentence by sentence. */
+    public List<String> remarks() {
+        return stability == null
+                ? List.of()
+                : stability.problems().stream()
+                        .filter(p -> !p.kind().hidesNeutralPoint())
+                        .map(p -> p.sentence() + " " + p.stillShown())
+                        .toList();
     }
 
     /** The closed form's neutral point less the one shown, m; null where one is unknown. */

@@ -37,6 +37,20 @@ class AirframeProblemsTest {
     void zeroSpanIsNamedWithItsSurface() {
         only(problems(wing(0, Planforms.rectangle(0, 0.11)), TAIL), AirframeProblem.Kind.ZERO_SPAN, "\"wing\"", "span");
         only(problems(wing(0, List.of()), TAIL), AirframeProblem.Kind.ZERO_SPAN, "\"wing\"");
+        only(problems(wing(0, Planforms.rectangle(1e-6, 0.11)), TAIL), AirframeProblem.Kind.ZERO_SPAN, "\"wing\"");
+    }
+
+    @Test
+    void halvesApartAreSaidUnlessAnotherSurfaceFillsTheSlot() {
+        List<Rib> outer = List.of(new Rib(0.1, 0, 0.1, 0, 0), new Rib(0.2, 0, 0.1, 0, 0));
+        List<AirframeProblem> problems = problems(wing(0, outer), TAIL);
+        assertThat(problems).hasSize(1);
+        assertThat(problems.get(0).kind()).isEqualTo(AirframeProblem.Kind.SLOT);
+        assertThat(problems.get(0).sentence())
+                .contains("100.0 mm beside the middle")
+                .contains("slot of 200.0 mm");
+        Surface inner = Surface.symmetric("inner", Role.WING, 0.1, 0, 0, 0, Planforms.rectangle(0.2, 0.1));
+        assertThat(problems(wing(0, outer), inner, TAIL)).isEmpty();
     }
 
     @Test
