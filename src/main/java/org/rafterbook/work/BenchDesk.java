@@ -20,6 +20,7 @@ import org.rafterbook.logbook.Logbook;
 import org.rafterbook.review.Share;
 import org.rafterbook.rules.ClassFinding;
 import org.rafterbook.rules.ClassSheet;
+import org.rafterbook.stability.PropellerTerm;
 import org.rafterbook.stability.Weights;
 import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.units.UserError;
@@ -158,7 +159,7 @@ public final class BenchDesk {
                 .reduce((a, b) -> b)
                 .orElse(null);
         List<FlightLine> lines = logbook.read(r -> r.flights().ofModel(model.id()));
-        Surroundings in = logbook.read(Surroundings::of);
+        Surroundings in = logbook.read(r -> Surroundings.of(r, model.id()));
         return Optional.of(new Bench(
                 models,
                 now,
@@ -219,11 +220,7 @@ public final class BenchDesk {
     }
 
     private Looked looked(Rigged version, @Nullable Airframe airframe, MarginAnswer margin, Surroundings in) {
-        return new Looked(
-                version,
-                airframe,
-                margin,
-                airframe == null ? null : margins.trim(airframe, margin, in.airDensity(), in.circleRadiusM()));
+        return new Looked(version, airframe, margin, airframe == null ? null : margins.trim(airframe, margin, in));
     }
 
     /** Keeps what the flyer's own formula gives for a version, m aft of the origin; null forgets it. */
@@ -238,6 +235,11 @@ public final class BenchDesk {
             throw UserError.badInput("The radius of a circle is above zero.");
         }
         logbook.change("circle", w -> Surroundings.keep(w, radiusM));
+    }
+
+    /** Keeps the propeller that enters the model's figures as a fin; null leaves it out. */
+    public void propeller(String modelId, @Nullable PropellerTerm propeller) {
+        logbook.change("propeller", w -> Surroundings.keep(w, modelId, propeller));
     }
 
     /** Marks a version as well-behaved, or takes the mark away. */

@@ -223,12 +223,8 @@ public final class Margins {
 
     /**
      * How an airframe flies hands off at the mass and balance of its margin; null where one of them is unknown.
-     *
-     * @param airDensity kg/m^3
-     * @param circleRadiusM radius of the circle flown, m; null for straight flight
      */
-    public @Nullable TrimAnswer trim(
-            Airframe airframe, MarginAnswer margin, double airDensity, @Nullable Double circleRadiusM) {
+    public @Nullable TrimAnswer trim(Airframe airframe, MarginAnswer margin, Surroundings in) {
         StabilityAnswer shape = margin.stability();
         Double mass = margin.massKg();
         Double balance = margin.balanceM();
@@ -241,11 +237,11 @@ public final class Margins {
         TrimConditions conditions = new TrimConditions(
                 mass,
                 balance - (neutral - computed),
-                airDensity,
+                in.airDensity(),
                 TrimConditions.USUAL_GLIDE_RATIO,
                 null,
-                circleRadiusM,
-                null);
+                in.circleRadiusM(),
+                in.propeller());
         return shapes.solution(airframe)
                 .map(solution -> Trim.of(solution, airframe, conditions))
                 .orElse(null);

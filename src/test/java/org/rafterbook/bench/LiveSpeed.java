@@ -37,7 +37,7 @@ public final class LiveSpeed {
 
     public static void main(String[] args) throws IOException {
         Path file = Files.createTempDirectory("live").resolve("a.rafterbook");
-        Surroundings in = new Surroundings(1.2, "", 6);
+        Surroundings in = new Surroundings(1.2, "", 6, null);
         try (Book book = Book.open(file, Mode.CREATE, Clock.systemUTC())) {
             Rigged quire = book.sheets().take(new AirframeSheet("Quire", "", plane()));
             SettingDef place = setting(quire, "upper.edge_aft_mm");

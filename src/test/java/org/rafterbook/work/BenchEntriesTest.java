@@ -44,7 +44,7 @@ import org.rafterbook.units.UserError;
 
 class BenchEntriesTest {
 
-    private static final Surroundings AIR = new Surroundings(1.2, "", 6);
+    private static final Surroundings AIR = new Surroundings(1.2, "", 6, null);
     private static final List<Rib> WING = Planforms.rectangle(0.42, 0.11);
     private static final List<Rib> TAIL = Planforms.rectangle(0.24, 0.07);
 

@@ -31,7 +31,7 @@ class MarginsTest {
     @TempDir
     Path folder;
 
-    private static final Surroundings AIR = new Surroundings(1.2, "", 6);
+    private static final Surroundings AIR = new Surroundings(1.2, "", 6, null);
 
     private Book book;
 
@@ -159,10 +159,9 @@ class MarginsTest {
         MarginAnswer before = book.margins().ofVersion(quire.version().id(), null, 1);
         Looked turned = book.bench().look(quire, Map.of(tail.id(), Setting.of(Math.toRadians(-0.5))), AIR);
         assertThat(turned.margin().neutralPointM()).isEqualTo(before.neutralPointM());
-        double lift = book.margins().trim(plane, before, 1.2, null).liftCoefficient();
-        double slower = book.margins()
-                .trim(turned.airframe(), turned.margin(), 1.2, null)
-                .liftCoefficient();
+        double lift = book.margins().trim(plane, before, AIR).liftCoefficient();
+        double slower =
+                book.margins().trim(turned.airframe(), turned.margin(), AIR).liftCoefficient();
         assertThat(slower).isGreaterThan(lift);
     }
 

@@ -12,6 +12,7 @@ import org.rafterbook.airframe.Planform;
 import org.rafterbook.airframe.Surface;
 import org.rafterbook.airframe.Weighing;
 import org.rafterbook.rules.ClassFinding;
+import org.rafterbook.stability.PropellerTerm;
 import org.rafterbook.stability.Weights;
 import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.action.Keys;
@@ -47,6 +48,7 @@ final class AirframePage implements BenchPage {
     private final SettingRow zero;
     private final SettingRow formula;
     private final SettingRow circle;
+    private final SettingRow propeller;
 
     AirframePage(BenchContext context, SheetFiles files) {
         this.context = context;
@@ -63,6 +65,7 @@ final class AirframePage implements BenchPage {
         zero = row("Z", "Known margin", () -> new ZeroForm(context));
         formula = row("F", "Own formula", () -> new FormulaForm(context));
         circle = row("C", "Circle flown", () -> new CircleForm(context));
+        propeller = row("R", "Propeller", () -> new PropellerForm(context));
         SettingRow always = row("V", "It was always so", () -> new AlwaysSoPage(context));
         SettingRow thatTime = row("D", "It was different that time", () -> new FlightsPage(context));
         SettingRow read = line(keys.on("O", "Read a sheet from a file", files::read));
@@ -84,6 +87,7 @@ final class AirframePage implements BenchPage {
                 zero,
                 formula,
                 circle,
+                propeller,
                 new Sheet.Section("Put right what was recorded", ""),
                 always,
                 thatTime,
@@ -148,6 +152,8 @@ final class AirframePage implements BenchPage {
                 null);
         formula.show(context.format().text(Quantity.LENGTH, facts.ownFormulaM()), null);
         circle.show(context.format().text(Quantity.HEIGHT, bench.in().circleRadiusM()), null);
+        PropellerTerm term = bench.in().propeller();
+        propeller.show(term == null ? "left out" : context.format().text(Quantity.LENGTH, term.diameterM()), null);
     }
 
     private void surfaces(@Nullable Airframe airframe) {

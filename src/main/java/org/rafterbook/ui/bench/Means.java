@@ -82,6 +82,12 @@ final class Means {
         if (trim == null) {
             return;
         }
+        if (in.propeller() != null) {
+            add(
+                    "Neutral by propeller, " + format.unitOf(Quantity.LENGTH),
+                    BenchWords.signedLength(format, trim.propellerShiftM()));
+            add("Margin with it, %", BenchWords.number(trim.margin() * 100, 1));
+        }
         for (TrimAnswer.Touchiness touch : trim.touchiness()) {
             Double share = touch.speedShare();
             add("½° on " + touch.name() + ", speed %", share == null ? "–" : BenchWords.signed(share * 100, 1));

@@ -23,12 +23,14 @@ import org.rafterbook.airframe.Surface;
 import org.rafterbook.exchange.AirframeSheet;
 import org.rafterbook.logbook.Mode;
 import org.rafterbook.rules.ClassSheet;
+import org.rafterbook.stability.PropellerTerm;
 import org.rafterbook.ui.FxTest;
 import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.Progress;
 import org.rafterbook.work.Rigged;
 import org.rafterbook.work.ScreenChoices;
+import org.rafterbook.work.Surroundings;
 
 @FxTest
 class BenchPlaceTest {
@@ -460,6 +462,29 @@ class BenchPlaceTest {
         assertThat(window.markedRow()).isEqualTo(2);
         window.press(KeyCode.UP);
         assertThat(window.markedRow()).isEqualTo(1);
+    }
+
+    @Test
+    void aPropellerThatIsTypedTakesItsPartOfTheMarginInWhatItMeans() {
+        teasel();
+        assertThat(window.sees("Neutral by propeller, mm")).isFalse();
+        double margin = window.margin();
+        window.press(KeyCode.A, KeyCode.R);
+        window.type("Diameter", "230");
+        window.press(KeyCode.ENTER);
+        assertThat(window.sees("The propeller's term needs diameter, width and pitch."))
+                .isTrue();
+        window.type("Mean width of a blade", "24");
+        window.type("Pitch", "390");
+        window.press(KeyCode.ENTER, KeyCode.ESCAPE);
+        assertThat(window.sees("Neutral by propeller, mm")).isTrue();
+        assertThat(window.margin()).isEqualTo(margin);
+        Surroundings in = window.book
+                .bench()
+                .load(null, null, DisplayUnits.METRIC)
+                .orElseThrow()
+                .in();
+        assertThat(in.propeller()).isEqualTo(new PropellerTerm(0, 0.23, 0.024, 0.39, 2));
     }
 
     @Test
