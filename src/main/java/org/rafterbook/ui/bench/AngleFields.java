@@ -17,7 +17,7 @@ final class AngleFields {
     private final Node node;
 
     AngleFields(DisplayUnits units, Runnable changed) {
-        angle = new Amount("Incidence", Quantity.ANGLE, units);
+        angle = new Amount("Incidence", Quantity.ANGLE, units).decimals(2);
         higher = new Amount("or posts differ by", Quantity.LENGTH, units);
         apart = new Amount("posts apart", Quantity.LENGTH, units);
         angle.field().quietly("leading edge up: positive");

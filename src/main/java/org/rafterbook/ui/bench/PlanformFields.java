@@ -33,12 +33,12 @@ final class PlanformFields {
     PlanformFields(Keys keys, DisplayUnits units, Runnable changed) {
         span = new Amount("Span", Quantity.LENGTH, units);
         chord = new Amount("Chord at the root", Quantity.LENGTH, units);
-        tipChord = new Amount("Chord at the tip", Quantity.LENGTH, units);
-        tipLength = new Amount("Length of each rounded tip", Quantity.LENGTH, units);
+        tipChord = new Amount("Chord at the tip", Quantity.LENGTH, units).decimals(2);
+        tipLength = new Amount("Length of each rounded tip", Quantity.LENGTH, units).decimals(2);
         straight = new Amount("Straight line at", Quantity.FRACTION, units);
         breakAt = new Amount("Tips begin, from the middle", Quantity.LENGTH, units);
         raised = new Amount("Tips raised by", Quantity.LENGTH, units);
-        twist = new Amount("Wash-in of the tips", Quantity.ANGLE, units);
+        twist = new Amount("Wash-in of the tips", Quantity.ANGLE, units).decimals(2);
         straight.field().quietly("of the chord: 0 leading edge, 25 quarter, 100 trailing edge");
         breakAt.field().quietly("empty: raised from the middle on");
         twist.field().quietly("washed out: negative");
@@ -160,10 +160,15 @@ final class PlanformFields {
     /** The ribs of one half as typed; empty where too little is. */
     List<Rib> read() {
         PlanformGuess.Kind of = kind.chosen();
-        if (of == PlanformGuess.Kind.RIBS) {
-            return ribs.read();
+        if (of == null || of == PlanformGuess.Kind.RIBS) {
+            return of == null ? List.of() : ribs.read();
         }
-        return of == null || span.si() == null || chord.si() == null ? List.of() : fromPreset(of);
+        boolean tipKnown = switch (of) {
+            case TAPER -> tipChord.si() != null;
+            case ROUNDED_TIPS -> tipLength.si() != null;
+            default -> true;
+        };
+        return span.si() == null || chord.si() == null || !tipKnown ? List.of() : fromPreset(of);
     }
 
     private List<Rib> fromPreset(PlanformGuess.Kind of) {

@@ -10,19 +10,25 @@ import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.action.Keys;
 import org.rafterbook.ui.kit.Amount;
 import org.rafterbook.ui.kit.Buttons;
+import org.rafterbook.ui.kit.Field;
 import org.rafterbook.ui.kit.Lay;
 import org.rafterbook.ui.kit.Words;
 import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.units.Quantity;
+import org.rafterbook.units.QuantityFormat;
+import org.rafterbook.units.TypedValue;
 
 /** Ribs of one half from the middle outward, a row each: place, leading edge, chord, height and twist. */
 final class RibRows {
 
     private static final String[] HEADS = {"out", "edge", "chord", "height", "twist"};
+    private static final int OUT = 0;
+    private static final int CHORD = 2;
 
     private final DisplayUnits units;
     private final Runnable changed;
     private final GridPane grid = new GridPane();
+    private final Label readBack = Words.hint("");
     private final Label message = Words.small("");
     private final List<Amount[]> rows = new ArrayList<>();
     private final VBox node;
@@ -41,7 +47,8 @@ final class RibRows {
         Label unit =
                 Words.hint("mm, twist in degrees; edge: leading edge aft of the root's; straight lines between ribs");
         unit.setWrapText(true);
-        node = Lay.column(4, grid, unit, message, Lay.row(8, Buttons.secondary(more), Buttons.link(less)));
+        Lay.show(readBack, false);
+        node = Lay.column(4, grid, readBack, unit, message, Lay.row(8, Buttons.secondary(more), Buttons.link(less)));
     }
 
     VBox node() {
@@ -56,18 +63,27 @@ final class RibRows {
 
     private Amount[] row(Rib rib) {
         Amount[] row = {
-            new Amount("", Quantity.LENGTH, units).fill(rib.outM()),
-            new Amount("", Quantity.LENGTH, units).fill(rib.edgeAftM()),
-            new Amount("", Quantity.LENGTH, units).fill(rib.chordM()),
-            new Amount("", Quantity.LENGTH, units).fill(rib.riseM()),
-            new Amount("", Quantity.ANGLE, units).fill(rib.twistRad())
+            length(rib.outM()),
+            length(rib.edgeAftM()),
+            length(rib.chordM()),
+            length(rib.riseM()),
+            new Amount("", Quantity.ANGLE, units).decimals(2).fill(rib.twistRad())
         };
         for (Amount cell : row) {
             cell.field().getStyleClass().add("in-row");
             cell.field().unit("");
-            cell.field().valueProperty().subscribe((before, now) -> changed());
+            cell.field().input().textProperty().subscribe((before, now) -> changed(cell));
+            // a field that is left reads itself anew and knows nothing of its neighbours
+            cell.field().input().focusedProperty().subscribe((before, now) -> check());
         }
         return row;
+    }
+
+    /** As many decimals as a cell has room for. */
+    private Amount length(double si) {
+        return new Amount("", Quantity.LENGTH, units)
+                .decimals(units == DisplayUnits.METRIC ? 2 : 3)
+                .fill(si);
     }
 
     private void lay() {
@@ -81,11 +97,12 @@ final class RibRows {
                 grid.add(rows.get(r)[c].field(), c, r + 1);
             }
         }
-        Lay.show(message, false);
+        Lay.show(readBack, false);
+        check();
     }
 
     private void more() {
-        List<Rib> now = read();
+        List<Rib> now = ribs();
         Rib last = now.isEmpty() ? new Rib(-0.05, 0, 0.1, 0, 0) : now.get(now.size() - 1);
         rows.add(row(new Rib(last.outM() + 0.05, last.edgeAftM(), last.chordM(), last.riseM(), last.twistRad())));
         lay();
@@ -101,21 +118,33 @@ final class RibRows {
         }
     }
 
-    private void changed() {
+    private void changed(Amount cell) {
+        readBack(cell);
         check();
         changed.run();
     }
 
-    /** Whether every cell can be read; if not, the sentence names rib and column. */
+    /** How a length typed in another unit was understood; a cell has no room for it. */
+    private void readBack(Amount cell) {
+        TypedValue typed = cell.field().value();
+        boolean other = typed != null && !typed.bare();
+        if (other) {
+            readBack.setText(cell.field().input().getAccessibleText() + ": "
+                    + cell.field().message());
+        }
+        Lay.show(readBack, other);
+    }
+
+    /** Whether a half can be made of the cells; if not, the sentence names rib and column, and its cell is marked. */
     boolean check() {
         String sentence = "";
         for (int r = 0; r < rows.size(); r++) {
             for (int c = 0; c < HEADS.length; c++) {
-                Amount cell = rows.get(r)[c];
-                boolean sound = cell.field().check();
-                String why = sound && cell.si() == null && c < 3
-                        ? "is empty"
-                        : cell.field().refusal();
+                Field<TypedValue> cell = rows.get(r)[c].field();
+                String why = cell.check() ? refusal(r, c) : cell.refusal();
+                if (cell.refusal().isEmpty() && !why.isEmpty()) {
+                    cell.refuse(why);
+                }
                 if (sentence.isEmpty() && !why.isEmpty()) {
                     sentence = "Rib " + (r + 1) + ", " + HEADS[c] + ": " + why;
                 }
@@ -126,8 +155,35 @@ final class RibRows {
         return sentence.isEmpty();
     }
 
-    /** What is typed; an empty height or twist is zero. */
+    /** What is wrong with a cell beside its neighbours, empty for nothing. */
+    private String refusal(int r, int c) {
+        Double is = rows.get(r)[c].si();
+        if (is == null) {
+            return c <= CHORD ? "is empty." : "";
+        }
+        Double inner = r == 0 || c != OUT ? null : rows.get(r - 1)[OUT].si();
+        if (inner != null && is <= inner) {
+            return text(is) + " does not lie outside rib " + r + " at " + text(inner) + ".";
+        }
+        if (c == OUT && is < 0) {
+            return text(is) + " lies beyond the middle.";
+        }
+        if (c == CHORD && (is < 0 || is == 0 && r < rows.size() - 1)) {
+            return "a chord is above zero; only the outermost rib may be a point.";
+        }
+        return "";
+    }
+
+    private String text(double si) {
+        return new QuantityFormat(units).text(Quantity.LENGTH, si);
+    }
+
+    /** What is typed; an empty height or twist is zero. Empty where no half can be made of it. */
     List<Rib> read() {
+        return check() ? ribs() : List.of();
+    }
+
+    private List<Rib> ribs() {
         List<Rib> ribs = new ArrayList<>();
         for (Amount[] row : rows) {
             ribs.add(new Rib(row[0].si(0), row[1].si(0), row[2].si(0), row[3].si(0), row[4].si(0)));

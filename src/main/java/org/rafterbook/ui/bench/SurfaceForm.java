@@ -56,10 +56,10 @@ final class SurfaceForm extends EntryForm {
         rise = new Amount("Above the stick", Quantity.LENGTH, units);
         incidence = new AngleFields(units, this::look);
         camber = new Amount("Camber of the section", Quantity.FRACTION, units);
-        leftTwist = new Amount("Left tip washed in more by", Quantity.ANGLE, units);
+        leftTwist = new Amount("Left tip washed in more by", Quantity.ANGLE, units).decimals(2);
         offset = new Amount("Offset to the left", Quantity.LENGTH, units);
-        tilt = new Amount("Tilt, left tip up", Quantity.ANGLE, units);
-        zeroLift = new Amount("Angle of zero lift", Quantity.ANGLE, units);
+        tilt = new Amount("Tilt, left tip up", Quantity.ANGLE, units).decimals(2);
+        zeroLift = new Amount("Angle of zero lift", Quantity.ANGLE, units).decimals(2);
         moment = new Amount("Moment coefficient at ¼ chord", Quantity.PLAIN, units);
         zeroLift.field().quietly("empty: from the camber");
         moment.field().quietly("empty: from the camber");

@@ -13,7 +13,9 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.TableView;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
@@ -21,11 +23,19 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
 import javafx.stage.Stage;
+import org.rafterbook.airframe.Airframe;
+import org.rafterbook.airframe.MassItem;
+import org.rafterbook.airframe.MotorPlace;
+import org.rafterbook.airframe.Planforms;
+import org.rafterbook.airframe.Role;
+import org.rafterbook.airframe.Surface;
+import org.rafterbook.exchange.AirframeSheet;
 import org.rafterbook.ui.Fx;
 import org.rafterbook.ui.OnShow;
 import org.rafterbook.ui.ShownBook;
 import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.work.Book;
+import org.rafterbook.work.Rigged;
 
 /** The whole window on a real logbook, worked by keys and by the pointer on the JavaFX thread. */
 final class BenchDriver implements AutoCloseable {
@@ -42,6 +52,36 @@ final class BenchDriver implements AutoCloseable {
         stage = Fx.window(shown.shell());
         scene = stage.getScene();
         press(KeyCode.F2);
+    }
+
+    /** Takes a model in and goes to it. */
+    Rigged take(String name, Airframe airframe) {
+        Rigged taken = book.sheets().take(new AirframeSheet(name, "", airframe));
+        press(KeyCode.F1, KeyCode.F2);
+        return taken;
+    }
+
+    /** An airframe of one wing with rounded tips and a tailplane. */
+    static Airframe teasel(double wingDeg) {
+        return new Airframe(
+                List.of(
+                        Surface.symmetric(
+                                "wing",
+                                Role.WING,
+                                0.10,
+                                0.04,
+                                Math.toRadians(wingDeg),
+                                0.04,
+                                Planforms.roundedTips(0.42, 0.11, 0.08, 0.25)),
+                        Surface.symmetric("tail", Role.TAILPLANE, 0.44, 0.01, 0, 0, Planforms.rectangle(0.24, 0.07))),
+                List.of(new MassItem("wing", 0.0005, 0.15, 0.04), new MassItem("stick", 0.0013, 0.17, 0)),
+                null,
+                new MotorPlace(0.001, 0.165));
+    }
+
+    /** The model's rigging of now. */
+    Rigged now() {
+        return book.riggings().now(book.riggings().models().get(0).id());
     }
 
     /** Presses keys one after another. */
@@ -65,15 +105,55 @@ final class BenchDriver implements AutoCloseable {
 
     /** Types into the field of this accessible name. */
     void type(String field, String text) {
-        TextInputControl input = find(scene.getRoot(), TextInputControl.class).stream()
+        TextInputControl input = input(field);
+        input.requestFocus();
+        input.setText(text);
+        Fx.layOut(scene);
+    }
+
+    private TextInputControl input(String field) {
+        return find(scene.getRoot(), TextInputControl.class).stream()
                 .filter(f ->
                         f.getAccessibleText() != null && f.getAccessibleText().startsWith(field))
                 .filter(BenchDriver::isShown)
                 .findFirst()
                 .orElseThrow(() -> new AssertionError("no field " + field + " among " + texts()));
-        input.requestFocus();
-        input.setText(text);
-        Fx.layOut(scene);
+    }
+
+    /** The table in sight. */
+    TableView<?> table() {
+        return find(scene.getRoot(), TableView.class).stream()
+                .filter(BenchDriver::isShown)
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no table"));
+    }
+
+    /** Puts the focus on the chooser of this name. */
+    ComboBox<?> chooser(String name) {
+        ComboBox<?> box = find(scene.getRoot(), ComboBox.class).stream()
+                .filter(b -> name.equals(b.getAccessibleText()) && isShown(b))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no chooser " + name));
+        box.requestFocus();
+        return box;
+    }
+
+    /** What stands in the field of this accessible name. */
+    String typed(String field) {
+        return input(field).getText();
+    }
+
+    /** Whether the field of this accessible name is framed as wrong. */
+    boolean isMarked(String field) {
+        return Objects.requireNonNull(input(field).getParent())
+                .getPseudoClassStates()
+                .contains(PseudoClass.getPseudoClass("wrong"));
+    }
+
+    /** The accessible name of what has the focus. */
+    String focus() {
+        Node focus = scene.getFocusOwner();
+        return focus == null || focus.getAccessibleText() == null ? "" : focus.getAccessibleText();
     }
 
     /** Presses the button of these words. */

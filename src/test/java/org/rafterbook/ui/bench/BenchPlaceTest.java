@@ -14,8 +14,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.rafterbook.OneEvening;
 import org.rafterbook.airframe.Airframe;
-import org.rafterbook.airframe.MassItem;
-import org.rafterbook.airframe.MotorPlace;
 import org.rafterbook.airframe.Planforms;
 import org.rafterbook.airframe.Role;
 import org.rafterbook.airframe.Setting;
@@ -55,36 +53,7 @@ class BenchPlaceTest {
     }
 
     private Rigged teasel(double wingDeg) {
-        Rigged taken = window.book
-                .sheets()
-                .take(new AirframeSheet(
-                        "Teasel",
-                        "",
-                        new Airframe(
-                                List.of(
-                                        Surface.symmetric(
-                                                "wing",
-                                                Role.WING,
-                                                0.10,
-                                                0.04,
-                                                Math.toRadians(wingDeg),
-                                                0.04,
-                                                Planforms.roundedTips(0.42, 0.11, 0.08, 0.25)),
-                                        Surface.symmetric(
-                                                "tail",
-                                                Role.TAILPLANE,
-                                                0.44,
-                                                0.01,
-                                                0,
-                                                0,
-                                                Planforms.rectangle(0.24, 0.07))),
-                                List.of(
-                                        new MassItem("wing", 0.0005, 0.15, 0.04),
-                                        new MassItem("stick", 0.0013, 0.17, 0)),
-                                null,
-                                new MotorPlace(0.001, 0.165))));
-        window.press(KeyCode.F1, KeyCode.F2);
-        return taken;
+        return window.take("Teasel", BenchDriver.teasel(wingDeg));
     }
 
     private Rigged now() {
