@@ -42,6 +42,8 @@ final class SurfaceForm extends EntryForm {
     private final Amount moment;
     private final VBox since = Lay.column(0);
     private @Nullable SinceChoice asked;
+    private String proposedName = "";
+    private String proposedCamber = "";
     private boolean filling = true;
 
     /**
@@ -66,7 +68,9 @@ final class SurfaceForm extends EntryForm {
         for (Amount amount : List.of(edge, rise, camber, leftTwist, offset, tilt, zeroLift, moment)) {
             amount.field().valueProperty().subscribe((was, now) -> look());
         }
-        role.onChosen(r -> look());
+        edge.field().quietly("empty: drawn at the bearing");
+        name.valueProperty().subscribe((was, now) -> look());
+        role.onChosen(this::turn);
         if (before == null) {
             form.add(name, Lay.column(4, Words.small("It is a"), role));
         }
@@ -92,13 +96,11 @@ final class SurfaceForm extends EntryForm {
         since.getChildren().setAll(choice.node());
         Surface now = before;
         if (now == null) {
-            boolean wing = bench.shown().airframe() == null
-                    || bench.shown().airframe().surfaces().stream().noneMatch(s -> s.role() == Role.WING);
-            role.choose(wing ? Role.WING : Role.TAILPLANE);
-            name.fill(wing ? "wing" : "tail");
+            Role usual = surfaces(bench).stream().anyMatch(s -> s.role() == Role.WING) ? Role.TAILPLANE : Role.WING;
+            role.choose(usual);
             planform.fresh();
-            camber.fill(wing ? 0.04 : 0.0);
             incidence.fill(0);
+            propose(bench, usual);
         } else {
             role.choose(now.role());
             name.fill(now.name());
@@ -115,6 +117,36 @@ final class SurfaceForm extends EntryForm {
         }
         filling = false;
         super.opened(bench);
+    }
+
+    /** Name and camber of a new surface follow what it is, unless they were typed. */
+    private void turn(Role chosen) {
+        BenchDesk.Bench bench = model.bench().get();
+        if (before == null && bench != null) {
+            propose(bench, chosen);
+        }
+        look();
+    }
+
+    private void propose(BenchDesk.Bench bench, Role of) {
+        if (name.typed().equals(proposedName)) {
+            boolean taken = surfaces(bench).stream().anyMatch(s -> s.name().equals(name(of)));
+            proposedName = taken ? "second " + name(of) : name(of);
+            name.fill(proposedName);
+        }
+        if (camber.field().typed().equals(proposedCamber)) {
+            camber.fill(of == Role.WING ? 0.04 : 0.0);
+            proposedCamber = camber.field().typed();
+        }
+    }
+
+    private static String name(Role role) {
+        return role == Role.TAILPLANE ? "tail" : role.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static List<Surface> surfaces(BenchDesk.Bench bench) {
+        Airframe airframe = bench.shown().airframe();
+        return airframe == null ? List.of() : airframe.surfaces();
     }
 
     /** By how much the left tip is washed in more than the right; null where the halves do not differ. */
@@ -166,11 +198,26 @@ final class SurfaceForm extends EntryForm {
                 moment.si());
     }
 
-    /** Draws what is typed as long as a surface can be made of it. */
+    /** Draws what is typed; where nothing can be drawn of it, the version as it stands, and says so. */
     private void look() {
         Rigged shown = shown();
-        Surface typed = filling ? null : typed();
-        if (shown == null || typed == null || !AirframeProblems.of(typed).isEmpty()) {
+        if (filling || shown == null) {
+            return;
+        }
+        Surface typed = form.isReadable() ? typed() : null;
+        String why = typed == null
+                ? "Not drawn yet."
+                : AirframeProblems.of(typed).stream()
+                        .findFirst()
+                        .map(AirframeProblem::sentence)
+                        .orElse("");
+        boolean drawn = typed != null && why.isEmpty();
+        form.remark(
+                drawn || shown.geometry() == null
+                        ? ""
+                        : why + " Drawing and figures are still those of " + shown.name() + ".");
+        if (typed == null || !drawn) {
+            model.look((Airframe) null);
             return;
         }
         Airframe now = shown.geometry();

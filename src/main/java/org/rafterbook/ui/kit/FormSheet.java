@@ -1,5 +1,7 @@
 package org.rafterbook.ui.kit;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -15,12 +17,14 @@ import org.rafterbook.units.UserError;
 /**
  * A form that stands beside what it is about, never over it: a title, fields below each other in the order of measuring,
  * one main action on Enter and a way out on Esc. What only the whole form can be refused for stands above the actions.
+ * Where a field refuses what was typed, the cursor goes there.
  */
 public final class FormSheet {
 
     private final Keys keys;
     private final Sheet sheet = new Sheet();
     private final VBox fields = Lay.column(12);
+    private final Label remark = Words.hint("");
     private final Label refusal = Words.small("");
     private final HBox actions = Lay.row(8);
     private boolean built;
@@ -28,8 +32,11 @@ public final class FormSheet {
     public FormSheet(Keys keys, String title, String aside) {
         this.keys = keys;
         refusal.getStyleClass().add("form-refusal");
-        refusal.setWrapText(true);
-        Lay.show(refusal, false);
+        for (Label line : List.of(remark, refusal)) {
+            line.setWrapText(true);
+            line.setMinHeight(Label.USE_PREF_SIZE);
+            Lay.show(line, false);
+        }
         fields.getStyleClass().add("form-fields");
         sheet.getStyleClass().add("form");
         sheet.section(title, aside);
@@ -48,7 +55,10 @@ public final class FormSheet {
 
     /** Adds the head of a block of fields. */
     public FormSheet caption(String text) {
-        return add(Words.caption(text));
+        Label head = Words.caption(text);
+        head.setWrapText(true);
+        head.setMinHeight(Label.USE_PREF_SIZE);
+        return add(head);
     }
 
     /** The main action, on Enter. */
@@ -56,6 +66,7 @@ public final class FormSheet {
         Action keep = keys.on("Enter", label, () -> {
             refuse("");
             what.run();
+            goToRefused();
         });
         actions.getChildren().add(0, Buttons.primary(keep));
         keys.hint("Enter", label.toLowerCase(Locale.ROOT));
@@ -87,6 +98,44 @@ public final class FormSheet {
         refuse(failure instanceof UserError error ? error.sentence() : "This could not be kept: " + failure);
     }
 
+    /** Says quietly above the actions what is to be known of all that is typed; empty for nothing. */
+    public void remark(String sentence) {
+        remark.setText(sentence);
+        Lay.show(remark, !sentence.isEmpty());
+    }
+
+    /** Whether every field in sight is empty or can be read. */
+    public boolean isReadable() {
+        return fieldsInSight().stream()
+                .allMatch(f -> f.value() != null || f.typed().isBlank());
+    }
+
+    /** What is refused may have been rolled out of sight. */
+    private void goToRefused() {
+        List<Field<?>> refused =
+                fieldsInSight().stream().filter(f -> !f.refusal().isEmpty()).toList();
+        if (refused.stream().noneMatch(f -> f.input().isFocused())) {
+            refused.stream().findFirst().ifPresent(Field::edit);
+        }
+    }
+
+    private List<Field<?>> fieldsInSight() {
+        List<Field<?>> found = new ArrayList<>();
+        collect(fields, found);
+        return found;
+    }
+
+    private static void collect(Node node, List<Field<?>> found) {
+        if (!node.isVisible()) {
+            return;
+        }
+        if (node instanceof Field<?> field) {
+            found.add(field);
+        } else if (node instanceof Parent parent) {
+            parent.getChildrenUnmodifiable().forEach(child -> collect(child, found));
+        }
+    }
+
     /** What the form says against itself, empty for nothing. */
     public String refusal() {
         return refusal.getText();
@@ -102,7 +151,7 @@ public final class FormSheet {
             built = true;
             sheet.add(Lay.rolling(fields));
             actions.getStyleClass().add("form-actions");
-            sheet.section(refusal, actions);
+            sheet.section(remark, refusal, actions);
         }
         return sheet;
     }

@@ -14,6 +14,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextInputControl;
@@ -231,6 +232,15 @@ final class BenchDriver implements AutoCloseable {
 
     boolean sees(String text) {
         return texts().stream().anyMatch(t -> OnShow.plain(t).contains(text));
+    }
+
+    /** Whether the words that begin so have the room for all their lines. */
+    boolean isWhole(String beginning) {
+        Label label = find(scene.getRoot(), Label.class).stream()
+                .filter(l -> l.getText() != null && l.getText().startsWith(beginning) && isShown(l))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no words " + beginning));
+        return label.getHeight() >= label.prefHeight(label.getWidth()) && label.getWidth() > 0;
     }
 
     private static void collect(Node node, List<String> texts) {

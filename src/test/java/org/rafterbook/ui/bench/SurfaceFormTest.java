@@ -96,4 +96,62 @@ class SurfaceFormTest {
         assertThat(ribs().get(1).outM()).isEqualTo(0.13);
         assertThat(ribs().get(2).chordM()).isZero();
     }
+
+    @Test
+    void theDrawingGoesBackToTheVersionAndSaysSoWhileNothingCanBeDrawnOfWhatIsTyped() {
+        takeRibs(rib(0, 0, 0.095), rib(0.12, 0.005, 0.07), rib(0.18, 0.01, 0.06));
+        window.type("Leading edge at", "140");
+        assertThat(edgeDrawn()).isEqualTo(0.14);
+        assertThat(window.sees("still those of t1")).isFalse();
+        window.type("Rib 2, out", "190");
+        assertThat(edgeDrawn()).isEqualTo(0.1);
+        assertThat(window.sees("Not drawn yet. Drawing and figures are still those of t1."))
+                .isTrue();
+        window.type("Rib 2, out", "110");
+        assertThat(edgeDrawn()).isEqualTo(0.14);
+        assertThat(window.sees("still those of t1")).isFalse();
+        window.type("Leading edge at", "abc");
+        assertThat(edgeDrawn()).isEqualTo(0.1);
+        window.type("Leading edge at", "140");
+        window.type("Tilt", "85");
+        assertThat(edgeDrawn()).isEqualTo(0.1);
+        assertThat(window.sees("Drawing and figures are still those of t1.")).isTrue();
+    }
+
+    private double edgeDrawn() {
+        return Objects.requireNonNull(window.drawing().subject().airframe())
+                .surfaces()
+                .get(0)
+                .edgeAftM();
+    }
+
+    @Test
+    void aNewSurfaceTurnedToAWingIsProposedWithAWingsCamberUnlessItWasTyped() {
+        takeRibs(rib(0, 0, 0.095), rib(0.18, 0.01, 0.06));
+        window.press(KeyCode.ESCAPE, KeyCode.S);
+        assertThat(window.typed("Name")).isEqualTo("tail");
+        assertThat(window.typed("Camber")).isEqualTo("0");
+        window.click("wing");
+        assertThat(window.typed("Name")).isEqualTo("second wing");
+        assertThat(window.typed("Camber")).isEqualTo("4");
+        window.type("Camber", "3.5");
+        window.type("Name", "lower wing");
+        window.click("fin");
+        assertThat(window.typed("Name")).isEqualTo("lower wing");
+        assertThat(window.typed("Camber")).isEqualTo("3.5");
+    }
+
+    @Test
+    void whatIsRefusedGetsTheCursorAndASentenceAtTheFootIsReadToItsEnd() {
+        takeRibs(rib(0, 0, 0.095), rib(0.18, 0.01, 0.06));
+        window.type("Moment coefficient", "x");
+        window.type("Camber", "3");
+        window.press(KeyCode.ENTER);
+        assertThat(window.focus()).startsWith("Moment coefficient");
+        window.type("Moment coefficient", "");
+        window.type("Tilt", "85");
+        window.press(KeyCode.ENTER);
+        assertThat(window.isWhole("× \"wing\" is tilted by 85 degrees")).isTrue();
+        assertThat(window.isWhole("Where both halves are not alike")).isTrue();
+    }
 }
