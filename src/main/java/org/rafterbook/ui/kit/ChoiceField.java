@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
 import org.rafterbook.ui.action.Action;
 
 /**
- * A choice among a few things by name, opened on demand: label and key above, message below. While the list is open the
+ * A choice among a few things by name, opened by its key or Space: label and key above, message below. While the list is open the
  * arrows only move in it; Enter or a click chooses, and whatever else closes it leaves what was chosen before.
  */
 public final class ChoiceField<T> extends VBox {
@@ -58,6 +58,12 @@ public final class ChoiceField<T> extends VBox {
         box.valueProperty().subscribe(choice -> {
             if (!filling && !box.isShowing()) {
                 take(choice);
+            }
+        });
+        box.addEventHandler(KeyEvent.KEY_PRESSED, event -> {
+            if (event.getCode() == KeyCode.SPACE && !box.isShowing()) {
+                open();
+                event.consume();
             }
         });
         box.addEventHandler(KeyEvent.KEY_TYPED, event -> search(event.getCharacter()));

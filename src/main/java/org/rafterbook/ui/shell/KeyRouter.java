@@ -148,7 +148,8 @@ final class KeyRouter {
                 || focus instanceof Slider
                 || focus instanceof ToggleButton
                 || focus instanceof TakesArrows;
-        boolean opens = focus instanceof ComboBoxBase && (key.equals("Enter") || key.equals("Space"));
+        // Enter stays the main action; an open list was asked before
+        boolean opens = focus instanceof ComboBoxBase && key.equals("Space");
         return list && ARROWS.contains(key) || opens;
     }
 

@@ -14,6 +14,7 @@ import org.rafterbook.airframe.Airframe;
 import org.rafterbook.airframe.Rib;
 import org.rafterbook.airframe.Role;
 import org.rafterbook.airframe.Surface;
+import org.rafterbook.ui.Fx;
 import org.rafterbook.ui.FxTest;
 
 @FxTest
@@ -153,5 +154,16 @@ class SurfaceFormTest {
         window.press(KeyCode.ENTER);
         assertThat(window.isWhole("× \"wing\" is tilted by 85 degrees")).isTrue();
         assertThat(window.isWhole("Where both halves are not alike")).isTrue();
+    }
+
+    @Test
+    void theKeysOfTheFormWorkWhileItsChooserHasTheFocus() {
+        takeRibs(rib(0, 0, 0.095), rib(0.12, 0.005, 0.07), rib(0.18, 0.01, 0.06));
+        window.chooser("Planform");
+        Fx.key(window.scene, KeyCode.R, "", true, true);
+        assertThat(window.focus()).isEqualTo("Rib 4, out");
+        window.chooser("Planform");
+        window.press(KeyCode.ENTER);
+        assertThat(ribs()).hasSize(4);
     }
 }

@@ -92,6 +92,17 @@ class ChoiceFieldTest {
     }
 
     @Test
+    void spaceOpensTheListAndChoosesNothing() {
+        robot.type(KeyCode.DOWN, KeyCode.ENTER);
+        waitFor(() -> !field.box().isShowing());
+        robot.type(KeyCode.SPACE);
+        waitFor(() -> field.box().isShowing());
+        robot.type(KeyCode.DOWN, KeyCode.ENTER);
+        waitFor(() -> !field.box().isShowing());
+        assertThat(chosen).containsExactly("Marram", "Quire");
+    }
+
+    @Test
     void anOfferMadeWhileTheListIsOpenWaitsUntilItIsClosed() {
         robot.type(KeyCode.DOWN, KeyCode.DOWN);
         waitFor(() -> "Quire".equals(shown()));
