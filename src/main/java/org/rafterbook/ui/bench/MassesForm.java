@@ -42,25 +42,26 @@ final class MassesForm extends EntryForm {
     private List<Parts.Elsewhere> elsewhere = List.of();
     private @Nullable SinceChoice asked;
     private MassItem edited = NEW;
+    private boolean loading;
 
     MassesForm(BenchContext context) {
-        super(context, "Parts and masses", "without the motor");
+        super(context, "Parts and masses", "places aft of the bearing");
         DisplayUnits units = context.units();
         mass = new Amount("Mass", Quantity.MASS, units);
         aft = new Amount("Centre aft of the bearing", Quantity.LENGTH, units);
         rise = new Amount("Above the stick", Quantity.LENGTH, units);
         table.text("part", 7, m -> m.name().isEmpty() ? "add a mass" : m.name()).grow();
-        table.number("mass", "g", 4, m -> m == NEW ? "" : BenchWords.number(m.massKg() * 1000, 2));
+        table.number("mass", "g", 4, m -> m == NEW ? "" : BenchWords.number(isGiven(m) ? m.massKg() * 1000 : null, 2));
         QuantityFormat format = context.format();
         table.number(
                 "at",
                 format.unitOf(Quantity.LENGTH),
                 4.5,
-                m -> m == NEW ? "" : format.number(Quantity.LENGTH, m.aftM()));
+                m -> m == NEW ? "" : format.number(Quantity.LENGTH, isGiven(m) ? (Double) m.aftM() : null));
         table.text("also in", 5, m -> String.join(", ", sharedNow.getOrDefault(m.name(), List.of())));
         table.asHighAsItsRows();
         table.selectedProperty().subscribe(row -> {
-            if (row != null) {
+            if (row != null && !loading) {
                 edit(row);
             }
         });
@@ -70,13 +71,35 @@ final class MassesForm extends EntryForm {
         actions("Keep the mass", this::keep);
     }
 
+    /** A motor of which nothing is known yet has neither mass nor place. */
+    private static boolean isGiven(MassItem row) {
+        return !row.name().equals(MOTOR) || row.massKg() > 0;
+    }
+
     @Override
     public void opened(BenchDesk.Bench bench) {
         SinceChoice choice = new SinceChoice(bench);
         asked = choice;
         since.getChildren().setAll(choice.node());
         loaded(bench);
-        super.opened(bench);
+        Airframe geometry = BenchModel.shown(bench).geometry();
+        if (geometry == null || geometry.masses().isEmpty()) {
+            next();
+        } else {
+            pick(geometry.masses().get(0));
+            form.focus(table.view());
+        }
+    }
+
+    private void pick(MassItem row) {
+        table.select(row);
+        edit(row);
+    }
+
+    /** On to a mass that is not there yet. */
+    private void next() {
+        pick(NEW);
+        form.focus(name.input());
     }
 
     @Override
@@ -90,8 +113,7 @@ final class MassesForm extends EntryForm {
             rows.add(new MassItem(MOTOR, motor == null ? 0 : motor.massKg(), motor == null ? 0 : motor.aftM(), 0));
         }
         rows.add(NEW);
-        table.rows(rows);
-        table.select(rows.get(0));
+        show(rows);
         sums(bench.facts());
         String id = bench.now().model().id();
         model.background()
@@ -102,10 +124,25 @@ final class MassesForm extends EntryForm {
                 });
     }
 
+    /** What is being typed stays, unless its mass has become another meanwhile. */
+    private void show(List<MassItem> rows) {
+        MassItem same = rows.stream()
+                .filter(m -> m.name().equals(edited.name()))
+                .findFirst()
+                .orElse(NEW);
+        loading = true;
+        table.rows(rows);
+        table.select(same);
+        loading = false;
+        if (!same.equals(edited)) {
+            edit(same);
+        }
+    }
+
     private void sums(BenchDesk.Facts facts) {
         Weights weights = facts.weights();
         sums.getChildren().clear();
-        say("Sum of the parts " + BenchWords.grams(weights.sumKg()));
+        say("Sum of the parts without the motor " + BenchWords.grams(weights.sumKg()));
         Double apart = weights.scaleLessSumKg();
         if (apart != null) {
             say("The scale shows " + BenchWords.grams(Math.abs(apart)) + (apart < 0 ? " less." : " more."));
@@ -162,11 +199,18 @@ final class MassesForm extends EntryForm {
             MassItem gone = edited;
             String version = versionId();
             Airframes.Since when = asked == null ? Airframes.Since.ALWAYS : asked.chosen();
-            stay(progress -> context.book().bench().airframes().mass(version, gone, null, when));
+            model.<Rigged>enter(
+                    progress -> context.book().bench().airframes().mass(version, gone, null, when),
+                    done -> {},
+                    form::refuse);
         }
     }
 
     private void keep() {
+        if (table.view().isFocused()) {
+            (edited == NEW ? name : mass.field()).edit();
+            return;
+        }
         name.required();
         mass.field().required();
         aft.field().required();
@@ -206,8 +250,8 @@ final class MassesForm extends EntryForm {
         stay(progress -> context.book().bench().parts().mass(version, before, after, when, sharing));
     }
 
-    /** Enters it and stays here for the next mass. */
+    /** Enters it and goes on to the next mass. */
     private void stay(Job<Rigged> entry) {
-        model.<Rigged>enter(entry, done -> {}, form::refuse);
+        model.<Rigged>enter(entry, done -> next(), form::refuse);
     }
 }

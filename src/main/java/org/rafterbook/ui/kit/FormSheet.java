@@ -156,14 +156,20 @@ public final class FormSheet {
         return sheet;
     }
 
+    /** Puts the focus on something in the form. */
+    public void focus(Node wanted) {
+        // a rolling middle takes its content into the scene only when it is styled
+        sheet.applyCss();
+        wanted.requestFocus();
+    }
+
     /** Puts the cursor into the first field, or the focus on the first choice where nothing is typed. */
     public void focusFirst() {
-        // a rolling middle takes its content into the scene only when it is styled
         sheet.applyCss();
         Node field = first(fields, TextInputControl.class);
         Node any = field == null ? first(fields, Node.class) : field;
         if (any != null) {
-            any.requestFocus();
+            focus(any);
         }
     }
 

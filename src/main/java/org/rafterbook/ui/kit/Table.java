@@ -169,6 +169,8 @@ public final class Table<R> extends EmRegion {
 
     /** Makes the table as high as its rows, for short ones that never scroll. */
     public Table<R> asHighAsItsRows() {
+        // laid out once before it has grown, each of the two bars would stay for the room the other takes
+        view.getStyleClass().add("whole-rows");
         return asHighAsItsRows(Integer.MAX_VALUE);
     }
 

@@ -2,6 +2,7 @@ package org.rafterbook.ui.bench;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -16,6 +17,9 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.ScrollBar;
+import javafx.scene.control.TableCell;
+import javafx.scene.control.TableRow;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
@@ -127,6 +131,30 @@ final class BenchDriver implements AutoCloseable {
                 .filter(BenchDriver::isShown)
                 .findFirst()
                 .orElseThrow(() -> new AssertionError("no table"));
+    }
+
+    /** The scroll bars to be seen in a node. */
+    List<ScrollBar> scrollBars(Node node) {
+        return find(node, ScrollBar.class).stream()
+                .filter(BenchDriver::isShown)
+                .filter(b -> b.getWidth() > 0 && b.getHeight() > 0)
+                .toList();
+    }
+
+    /** The words in the cells of the table in sight, row by row. */
+    List<String> cells() {
+        scene.snapshot(null); // a table fills its cells when it is drawn
+        return find(table(), TableRow.class).stream()
+                .filter(row -> !row.isEmpty())
+                .sorted(Comparator.comparing(TableRow::getIndex))
+                .flatMap(row -> find(row, TableCell.class).stream())
+                .map(cell -> cell.getText() == null ? "" : cell.getText())
+                .toList();
+    }
+
+    /** Loads the model again, as after an entry made elsewhere. */
+    void load() {
+        press(KeyCode.F1, KeyCode.F2);
     }
 
     /** Puts the focus on the chooser of this name. */
