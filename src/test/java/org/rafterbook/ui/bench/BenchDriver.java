@@ -25,6 +25,7 @@ import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.BackgroundFill;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
 import javafx.stage.Stage;
@@ -150,6 +151,17 @@ final class BenchDriver implements AutoCloseable {
                 .flatMap(row -> find(row, TableCell.class).stream())
                 .map(cell -> cell.getText() == null ? "" : cell.getText())
                 .toList();
+    }
+
+    /** Whether the row that begins with this word stands in the frame of what has the focus. */
+    boolean isFramed(String word) {
+        scene.snapshot(null);
+        TableRow<?> found = find(table(), TableRow.class).stream()
+                .filter(row -> find(row, TableCell.class).stream().anyMatch(cell -> word.equals(cell.getText())))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no row " + word));
+        List<BackgroundFill> fills = found.getBackground().getFills();
+        return fills.get(fills.size() - 1).getInsets().getTop() > 0;
     }
 
     /** Loads the model again, as after an entry made elsewhere. */

@@ -98,6 +98,8 @@ class MassesFormTest {
         assertThat(window.focus()).isEqualTo("masses");
         window.press(KeyCode.DOWN);
         assertThat(window.typed("Name")).isEqualTo("stick");
+        assertThat(window.isFramed("stick")).isTrue();
+        assertThat(window.isFramed("wing")).isFalse();
         window.press(KeyCode.ENTER);
         assertThat(window.focus()).startsWith("Mass");
         window.type("1.4");
