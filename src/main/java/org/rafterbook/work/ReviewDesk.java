@@ -176,7 +176,7 @@ public final class ReviewDesk {
 
     private static org.rafterbook.review.Progress percent(Progress progress) {
         return share -> {
-            progress.step(Math.round(100 * share), 100, "per cent");
+            progress.step(Math.round(100 * share), 100, Step.PERCENT);
             return !progress.cancelled();
         };
     }

@@ -20,6 +20,7 @@ import javafx.stage.Stage;
 import org.rafterbook.ui.Fx;
 import org.rafterbook.ui.OnShow;
 import org.rafterbook.ui.Window;
+import org.rafterbook.ui.kit.ProgressRule;
 import org.rafterbook.work.Shelf;
 import org.testfx.api.FxRobot;
 import org.testfx.robot.BaseRobot;
@@ -193,6 +194,11 @@ public final class WindowRobot implements AutoCloseable {
                         && l.getText() != null
                         && l.getText().contains(text))
                 != null;
+    }
+
+    /** Whether the progress of some work is in sight. */
+    public boolean showsProgress() {
+        return find(ProgressRule.class::isInstance) != null;
     }
 
     /** All texts in sight, for what stands in a list or a table. */

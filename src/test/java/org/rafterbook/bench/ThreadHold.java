@@ -122,7 +122,7 @@ public final class ThreadHold {
     }
 
     private static void settle(WindowRobot window) throws InterruptedException {
-        for (int i = 0; i < 100 && window.shows("per cent"); i++) {
+        for (int i = 0; i < 100 && window.showsProgress(); i++) {
             Thread.sleep(200);
         }
         Thread.sleep(3000);

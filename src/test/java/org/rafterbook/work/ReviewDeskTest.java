@@ -243,7 +243,7 @@ class ReviewDeskTest {
         Progress counted = new Progress() {
             @Override
             public void step(long done, long total, String of) {
-                steps.addAndGet(of.equals("per cent") ? 1 : 0);
+                steps.addAndGet(of.equals(Step.PERCENT) ? 1 : 0);
             }
 
             @Override
