@@ -94,6 +94,9 @@ final class MarginBlock {
         if (good == null || apart == null) {
             return "Mark a version as well-behaved to compare with it.";
         }
+        if (Math.abs(apart.points()) < MarginWords.LEAST) {
+            return "The same as " + good.version().name() + ", well-behaved.";
+        }
         String points = QuantityFormat.rounded(Math.abs(apart.points() * 100), 1);
         String far = format.text(Quantity.LENGTH, Math.abs(apart.distanceM()));
         return points + " points (" + far + ") " + (apart.points() < 0 ? "less" : "more") + " than "

@@ -199,6 +199,17 @@ class BenchPlaceTest {
     }
 
     @Test
+    void aVersionOfTheSameMarginIsSaidToBeTheSameAsTheWellBehavedOne() {
+        teasel();
+        window.press(KeyCode.V);
+        fly();
+        window.press(KeyCode.F2, KeyCode.I, KeyCode.RIGHT, KeyCode.ENTER);
+        assertThat(now().name()).isEqualTo("t2");
+        assertThat(window.sees("The same as t1, well-behaved.")).isTrue();
+        assertThat(window.sees("points (")).isFalse();
+    }
+
+    @Test
     void aSketchIsKeptComparedAndTakenToTheHall() {
         teasel();
         fly();
