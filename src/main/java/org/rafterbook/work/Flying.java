@@ -134,20 +134,24 @@ public final class Flying {
      */
     public Flight land(String flightId, Watch.Stop stop, @Nullable Launch unwritten) {
         return logbook.enter("landing after " + ClockTime.minutesSeconds(stop.durationS()), w -> {
-            Flight flight = w.find(Flight.class, flightId);
-            if (flight == null && unwritten != null) {
-                flight = w.insert(begun(w, unwritten));
-            }
-            if (flight == null) {
-                throw UserError.couldNot("This flight has been taken back.", null);
-            }
-            return w.update(FlightDraft.of(flight)
+            return w.update(FlightDraft.of(written(w, flightId, unwritten))
                     .durationS(stop.durationS())
                     .durationSource(stop.source())
                     .landedAt(stop.at())
                     .clockDoubtS(stop.doubtS())
                     .done());
         });
+    }
+
+    private Flight written(Writer writer, String flightId, @Nullable Launch unwritten) {
+        Flight flight = writer.find(Flight.class, flightId);
+        if (flight == null && unwritten != null) {
+            flight = writer.insert(begun(writer, unwritten));
+        }
+        if (flight == null) {
+            throw UserError.couldNot("This flight has been taken back.", null);
+        }
+        return flight;
     }
 
     /** Takes a wrong stop back: the flight is in the air again, timed from its launch as before. */
@@ -170,20 +174,28 @@ public final class Flying {
         });
     }
 
-    /** The model was not let go, or came back at once: no time, kept as aborted. */
-    public Flight didNotLaunch(String flightId) {
+    /**
+     * The model was not let go, or came back at once: no time, kept as aborted.
+     *
+     * @param unwritten the launch, where writing it down failed; it is made good here
+     */
+    public Flight didNotLaunch(String flightId, @Nullable Launch unwritten) {
         return logbook.enter(
                 "did not launch",
-                w -> w.update(FlightDraft.of(w.get(Flight.class, flightId))
+                w -> w.update(FlightDraft.of(written(w, flightId, unwritten))
                         .ending(Ending.ABORTED)
                         .done()));
     }
 
-    /** Puts a typed time in the place of the one kept, or ends a flight in the air with it. */
-    public Flight correctTime(String flightId, TypedValue time) {
+    /**
+     * Puts a typed time in the place of the one kept, or ends a flight in the air with it.
+     *
+     * @param unwritten the launch, where writing it down failed; it is made good here
+     */
+    public Flight correctTime(String flightId, TypedValue time, @Nullable Launch unwritten) {
         checkTime(time.si());
         return logbook.enter("time " + time.readBack(), w -> {
-            Flight flight = w.get(Flight.class, flightId);
+            Flight flight = written(w, flightId, unwritten);
             Map<String, String> asTyped = new HashMap<>(flight.asTyped());
             asTyped.put("durationS", time.asTyped());
             Instant launched = flight.launchedAt();

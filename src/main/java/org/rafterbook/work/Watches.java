@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -11,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * The watches started in this run of the program, whichever logbook their flights are in, and the times that are not on disk
  * yet: a flight in the air is timed on as before when its logbook is opened again, and a time that was refused is offered
- * again. Used on one thread.
+ * again, as is a launch of which nothing is on disk. Used on one thread.
  */
 public final class Watches {
 
@@ -37,7 +38,16 @@ public final class Watches {
         }
     }
 
+    /**
+     * A flight let go whose launch could not be written down; it is timed all the same.
+     *
+     * @param logbook the file it belongs in
+     * @param name what the flight is called
+     */
+    public record Unwritten(Path logbook, String name, Watch watch, Launch launch) {}
+
     private final Map<String, Watch> byFlight = new HashMap<>();
+    private final Map<String, Unwritten> unwritten = new LinkedHashMap<>();
     private final Map<String, Stopped> unkept = new LinkedHashMap<>();
 
     /** Keeps the watch that was started for a flight. */
@@ -50,6 +60,19 @@ public final class Watches {
         return byFlight.computeIfAbsent(flightId, id -> Watch.found(launchedAt));
     }
 
+    /** Holds a launch that was refused until its landing is kept. */
+    public void unwritten(Unwritten flight) {
+        unwritten.put(flight.launch().flightId(), flight);
+    }
+
+    /** The flights of a logbook in the air of which nothing is on disk, in order of launch. */
+    public List<Unwritten> unwritten(Path logbook) {
+        return unwritten.values().stream()
+                .filter(flight -> flight.logbook().equals(logbook)
+                        && !unkept.containsKey(flight.launch().flightId()))
+                .toList();
+    }
+
     /** Holds a stopped time until it is kept. */
     public void stopped(Stopped landing) {
         unkept.put(landing.flightId(), landing);
@@ -60,8 +83,14 @@ public final class Watches {
         unkept.computeIfPresent(flightId, (id, landing) -> landing.because(why));
     }
 
-    /** The stopped time is on disk, or was none. */
-    public void settled(String flightId) {
+    /** The stopped time is on disk. */
+    public void kept(String flightId) {
+        unkept.remove(flightId);
+        unwritten.remove(flightId);
+    }
+
+    /** The stop was none: the watch runs on. */
+    public void runsOn(String flightId) {
         unkept.remove(flightId);
     }
 

@@ -382,7 +382,7 @@ class HallDeskTest {
         Launch launch = launch(desk.addModel("Teasel").id());
         desk.flying().launch(launch);
 
-        desk.flying().didNotLaunch(launch.flightId());
+        desk.flying().didNotLaunch(launch.flightId(), null);
 
         assertThat(desk.evening().inTheAir()).isEmpty();
         assertThat(stored(launch.flightId()).ending()).isEqualTo(Ending.ABORTED);

@@ -4,11 +4,9 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
 import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -37,7 +35,6 @@ public final class AirModel {
     private final ObjectProperty<@Nullable Timed> picked = new SimpleObjectProperty<>(this, "picked");
     private final Watches clocks;
     private final Map<String, ExpectedFlight> expected = new HashMap<>();
-    private final Set<String> failedLaunches = new HashSet<>();
     private boolean lookedForRefused;
 
     AirModel(HallModel hall, Watches clocks) {
@@ -81,7 +78,7 @@ public final class AirModel {
         picked.set(timed);
         hall.stateProperty().set(HallState.IN_THE_AIR);
         hall.change(d -> d.flying().launch(launch), flight -> {}, failure -> {
-            failedLaunches.add(launch.flightId());
+            clocks.unwritten(new Watches.Unwritten(logbook(), name, watch, launch));
             hall.show(failure);
         });
     }
@@ -96,10 +93,10 @@ public final class AirModel {
             }
         }
         // a launch that could not be written down is timed all the same
-        for (Timed timed : watches) {
-            boolean unwritten = timed.launch() != null && evening.find(timed.flightId()) == null;
-            if (unwritten && failedLaunches.contains(timed.flightId())) {
-                now.add(timed);
+        for (Watches.Unwritten flight : clocks.unwritten(logbook())) {
+            Launch launch = flight.launch();
+            if (evening.find(launch.flightId()) == null) {
+                now.add(new Timed(launch.flightId(), flight.name(), flight.watch(), launch));
             }
         }
         if (!now.equals(watches)) {
@@ -159,14 +156,24 @@ public final class AirModel {
                 .ifPresent(stopped -> hall.change(
                         d -> d.flying().land(flightId, stopped.stop(), stopped.launch()),
                         flight -> {
-                            clocks.settled(flightId);
-                            failedLaunches.remove(flightId);
+                            clocks.kept(flightId);
                             hall.landing().kept(flight);
                         },
                         failure -> {
                             clocks.refused(flightId, Texts.sentence(failure));
                             hall.landing().refused(flightId, Texts.sentence(failure));
                         }));
+    }
+
+    /** The launch of a flight whose stopped time is not on disk, where the launch may not be either. */
+    @Nullable
+    Launch launchOfUnkept(String flightId) {
+        return clocks.unkept(flightId).map(Watches.Stopped::launch).orElse(null);
+    }
+
+    /** A typed time was kept in the place of the stopped one. */
+    void typedInstead(String flightId) {
+        clocks.kept(flightId);
     }
 
     /** Shows again a stopped time that could not be kept; false where there is none, or a flight is being timed. */
@@ -187,7 +194,7 @@ public final class AirModel {
     /** A stop that is not on disk was wrong: the watch runs on. */
     void runOn(String flightId) {
         clocks.unkept(flightId).ifPresent(stopped -> {
-            clocks.settled(flightId);
+            clocks.runsOn(flightId);
             runOn(timed(stopped));
         });
     }
@@ -207,8 +214,9 @@ public final class AirModel {
     /** Ends a flight with a time from another watch. */
     public void landTyped(Timed timed, TypedValue time, Runnable kept, Consumer<Throwable> otherwise) {
         hall.change(
-                d -> d.flying().correctTime(timed.flightId(), time),
+                d -> d.flying().correctTime(timed.flightId(), time, timed.launch()),
                 flight -> {
+                    clocks.kept(flight.id());
                     kept.run();
                     hall.landing().show(flight, timed.name(), time.si());
                 },
@@ -257,7 +265,8 @@ public final class AirModel {
     public void didNotLaunch() {
         Timed timed = picked.get();
         if (timed != null) {
-            hall.change(d -> d.flying().didNotLaunch(timed.flightId()));
+            hall.change(
+                    d -> d.flying().didNotLaunch(timed.flightId(), timed.launch()), flight -> clocks.kept(flight.id()));
         }
     }
 }

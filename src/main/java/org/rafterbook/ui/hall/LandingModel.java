@@ -16,6 +16,7 @@ import org.rafterbook.units.TypedValue;
 import org.rafterbook.work.Evening;
 import org.rafterbook.work.HallDesk;
 import org.rafterbook.work.LandingEnd;
+import org.rafterbook.work.Launch;
 
 /** The flight on the landing sheet: its time, and everything that is answered about it. */
 public final class LandingModel {
@@ -214,7 +215,15 @@ public final class LandingModel {
     public void correctTime(TypedValue time, Runnable kept, Consumer<Throwable> otherwise) {
         Landed shown = landed.get();
         if (shown != null) {
-            hall.change(d -> d.flying().correctTime(shown.flightId(), time), flight -> kept.run(), otherwise);
+            Launch unwritten = hall.air().launchOfUnkept(shown.flightId());
+            hall.change(
+                    d -> d.flying().correctTime(shown.flightId(), time, unwritten),
+                    flight -> {
+                        hall.air().typedInstead(flight.id());
+                        kept(flight);
+                        kept.run();
+                    },
+                    otherwise);
         }
     }
 

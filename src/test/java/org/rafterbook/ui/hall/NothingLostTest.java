@@ -151,6 +151,71 @@ class NothingLostTest {
         assertThat(again.landing().landedProperty().get().refused()).isNull();
     }
 
+    @Test
+    void aFlightWhoseLaunchWasRefusedIsTimedOnWhenItsLogbookIsOpenedAgainInTheSameRun() {
+        HallModel again;
+        try (RefusingStore refusing = new RefusingStore(file)) {
+            hall.model.preparing().start(after(0));
+            hall.view.hidden();
+            again = anotherModel();
+            again.load();
+            assertThat(again.stateProperty().get()).isEqualTo(HallState.IN_THE_AIR);
+        }
+        again.air().stop(after(514.2));
+        assertThat(Objects.requireNonNull(again.data()).evening().flights())
+                .extracting(line -> line.flight().durationS())
+                .containsExactly(514.2);
+        assertThat(again.air().watches()).isEmpty();
+    }
+
+    @Test
+    void aFlightWhoseLaunchWasRefusedCanBeEndedWithATypedTimeOrAsNotLaunched() {
+        try (RefusingStore refusing = new RefusingStore(file)) {
+            hall.model.preparing().start(after(0));
+            hall.model.stateProperty().set(HallState.PREPARING);
+            hall.model.preparing().start(after(5));
+        }
+        hall.model.air().didNotLaunch();
+        assertThat(flights()).extracting(Flight::ending).containsExactly(Ending.ABORTED);
+        assertThat(hall.model.air().watches()).hasSize(1);
+        Timed timed = hall.model.air().watches().get(0);
+        hall.model
+                .air()
+                .landTyped(
+                        timed,
+                        QuantityParser.typed(Quantity.TIME, DisplayUnits.METRIC)
+                                .read("8:20")
+                                .orThrow(),
+                        () -> {},
+                        failure -> {
+                            throw new AssertionError(failure);
+                        });
+        assertThat(flights()).extracting(Flight::durationS).containsExactly(null, 500.0);
+        assertThat(hall.model.air().watches()).isEmpty();
+    }
+
+    @Test
+    void aTypedTimeTakesThePlaceOfOneThatWasRefused() {
+        hall.model.preparing().start(after(0));
+        try (RefusingStore refusing = new RefusingStore(file)) {
+            hall.model.air().stop(after(514.2));
+        }
+        hall.model
+                .landing()
+                .correctTime(
+                        QuantityParser.typed(Quantity.TIME, DisplayUnits.METRIC)
+                                .read("8:30")
+                                .orThrow(),
+                        () -> {},
+                        failure -> {
+                            throw new AssertionError(failure);
+                        });
+        assertThat(words()).contains("8:30").doesNotContain("This time is not kept yet.");
+        key(KeyCode.ENTER, "\r");
+        assertThat(flights()).extracting(Flight::durationS).containsExactly(510.0);
+        assertThat(hall.model.stateProperty().get()).isEqualTo(HallState.PREPARING);
+    }
+
     private HallModel anotherModel() {
         return new HallModel(
                 hall.desk,
