@@ -23,9 +23,9 @@ public record Level(String key, @Nullable Double value, String label) {
         return new Level(text, value, text.replace('-', MINUS));
     }
 
-    /** A value that is a word. */
+    /** A value that is a word; one that is written as a number is the same value however it is written, "5" or "5.0". */
     public static Level word(String word) {
-        return new Level(word, null, word);
+        return new Level(PLAIN.matcher(word).matches() ? number(Double.parseDouble(word)).key : word, null, word);
     }
 
     /** The value as a number, also where a setting that holds words holds one that is written as a number. */

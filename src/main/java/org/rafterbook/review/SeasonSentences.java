@@ -47,10 +47,14 @@ final class SeasonSentences {
 
     private void flights() {
         int exact = exact();
-        int left = input.flights().size() - counted.size();
+        int aside = (int) input.flights().stream()
+                .filter(f -> input.fullMotorsOnly() && f.counts() && f.motor().isPartial())
+                .count();
+        int left = input.flights().size() - counted.size() - aside;
         sentences.add(Counted.of(input.flights().size(), "flight") + " of " + input.model() + ": "
                 + exact + " clean, " + (counted.size() - exact) + " cut short and counted as \u201cat least\u201d, "
-                + left + " left out.");
+                + left + " left out"
+                + (aside == 0 ? "." : ", " + aside + " on a part of a motor set aside."));
         if (counted.size() < 2) {
             sentences.add("Nothing can be compared with fewer than two flights that count. "
                     + "Log a second flight, then change one setting.");

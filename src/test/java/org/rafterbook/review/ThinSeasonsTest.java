@@ -103,6 +103,20 @@ class ThinSeasonsTest {
         ReviewAnswer full =
                 Effects.of(new ReviewInput(input.model(), input.flights(), input.settings(), input.steps(), true));
         assertThat(full.flightsExact()).isEqualTo(3);
+        assertThat(full.remarks())
+                .contains("4 flights of Teasel: 3 clean, 0 cut short and counted as \u201cat least\u201d, 0 left out,"
+                        + " 1 on a part of a motor set aside.");
+    }
+
+    @Test
+    void aNumberAmongWordsIsOneValueHoweverItIsWritten() {
+        SeasonBuilder season = new SeasonBuilder().day(0);
+        season.fly(600, "tail", "5").fly(610, "tail", "five").fly(605, "tail", "5.0");
+        season.fly(615, "tail", "five");
+        assertThat(Effects.of(season.input()).changes())
+                .extracting(
+                        change -> change.from().label() + " to " + change.to().label())
+                .containsExactly("5 to five");
     }
 
     @Test
