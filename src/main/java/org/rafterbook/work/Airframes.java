@@ -247,7 +247,7 @@ public final class Airframes {
             if (def.path() != null
                     && writer.where(SettingValue.class, "settingId", def.id()).isEmpty()
                     && writer.where(Version.class, "modelId", modelId).stream().anyMatch(v -> v.geometry() != null)) {
-                Trial open = Trials.openOf(writer, modelId);
+                Trial open = TrialReading.openOf(writer, modelId);
                 if (open != null && open.settingId().equals(def.id())) {
                     throw UserError.badInput(
                             "The open trial compares two values of " + def.label() + ". End the trial first.");

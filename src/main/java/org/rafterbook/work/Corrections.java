@@ -147,8 +147,8 @@ public final class Corrections {
     static void putTrialsRight(Writer writer, SettingDef setting, Setting wrong, Setting right) {
         double tolerance = Objects.requireNonNullElse(setting.tolerance(), 0.0);
         for (Trial trial : writer.where(Trial.class, "settingId", setting.id())) {
-            Setting a = Trials.valueA(trial).same(wrong, tolerance) ? right : Trials.valueA(trial);
-            Setting b = Trials.valueB(trial).same(wrong, tolerance) ? right : Trials.valueB(trial);
+            Setting a = TrialReading.valueA(trial).same(wrong, tolerance) ? right : TrialReading.valueA(trial);
+            Setting b = TrialReading.valueB(trial).same(wrong, tolerance) ? right : TrialReading.valueB(trial);
             if (!a.same(b, tolerance)) {
                 writer.update(trial.comparing(a.number(), a.word(), b.number(), b.word()));
             } else if (trial.judgedAt() == null) {

@@ -179,7 +179,7 @@ public final class HallDesk {
     /** Sets one setting of the model. */
     public Rigged set(String modelId, String settingId, Setting value) {
         SettingDef def = definition(book.riggings().now(modelId), settingId);
-        String trial = logbook.read(r -> Optional.ofNullable(Trials.keptTo(r, modelId, settingId, value)))
+        String trial = logbook.read(r -> Optional.ofNullable(TrialReading.keptTo(r, modelId, settingId, value)))
                 .orElse(null);
         return book.riggings().trim(modelId, Map.of(settingId, value), def.label(), trial);
     }

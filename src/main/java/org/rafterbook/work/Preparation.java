@@ -53,7 +53,7 @@ final class Preparation {
         Motor lastMotor = last == null ? null : last.motor();
         Motor counts = motor == null ? lastMotor : motor;
         Rigged good = good(now);
-        TrialNow trial = Trials.now(reader, modelId);
+        TrialNow trial = TrialReading.now(reader, modelId);
         return new Prepared(
                 ordinal,
                 now,

@@ -265,7 +265,7 @@ public final class ReviewDesk {
         for (Trial trial : reading.trials()) {
             SettingDef def = reading.definition(trial.settingId());
             if (def != null) {
-                TrialPlan plan = Trials.plan(trial, def);
+                TrialPlan plan = TrialReading.plan(trial, def);
                 Set<String> flights = reading.flightsOf(trial.id());
                 trials.add(new ReviewTrial(
                         trial,
