@@ -1,6 +1,7 @@
 package org.rafterbook.work;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Airframe;
 import org.rafterbook.airframe.MotorPlace;
+import org.rafterbook.airframe.Rigging;
 import org.rafterbook.airframe.Version;
 import org.rafterbook.airframe.Weighing;
 import org.rafterbook.logbook.Logbook;
@@ -51,17 +53,47 @@ public final class Weighings {
                 .toList());
     }
 
-    /** The newest weighing of this version that measured what is asked for, else of the model's other versions of this build. */
+    /**
+     * The weighing a version counts from: its own newest that measured what is asked for; else the newest of the model's
+     * other versions of this build made before the model was set from it to the next, since a measurement holds until it
+     * is measured again; else the first made after that.
+     */
     static @Nullable Weighing newest(Reader reader, Version version, Predicate<Weighing> measured) {
-        return reader.where(Weighing.class, "modelId", version.modelId()).stream()
+        List<Weighing> candidates = reader.where(Weighing.class, "modelId", version.modelId()).stream()
                 .filter(measured)
                 .filter(x -> {
                     Version of = reader.find(Version.class, x.versionId());
                     return of != null && of.build() == version.build();
                 })
-                .max(Comparator.comparing((Weighing x) -> x.versionId().equals(version.id()))
-                        .thenComparing(Weighing::at))
-                .orElse(null);
+                .sorted(Comparator.comparing(Weighing::at))
+                .toList();
+        Weighing own = last(candidates, x -> x.versionId().equals(version.id()));
+        if (own != null || candidates.size() < 2) {
+            return own == null ? last(candidates, x -> true) : own;
+        }
+        Instant left = leftAt(reader, version);
+        Weighing before = last(candidates, x -> left == null || x.at().isBefore(left));
+        return before == null ? candidates.get(0) : before;
+    }
+
+    private static @Nullable Weighing last(List<Weighing> inOrder, Predicate<Weighing> wanted) {
+        return inOrder.stream().filter(wanted).reduce((a, b) -> b).orElse(null);
+    }
+
+    /** When the model was last set from this version to another; null where it stands at it or never did. */
+    private static @Nullable Instant leftAt(Reader reader, Version version) {
+        List<Rigging> riggings = reader.where(Rigging.class, "modelId", version.modelId()).stream()
+                .sorted(Comparator.comparingInt(Rigging::ordinal))
+                .toList();
+        Instant left = null;
+        for (int i = 1; i < riggings.size(); i++) {
+            if (riggings.get(i - 1).versionId().equals(version.id())) {
+                left = riggings.get(i).setAt();
+            }
+        }
+        boolean standsAtIt = !riggings.isEmpty()
+                && riggings.get(riggings.size() - 1).versionId().equals(version.id());
+        return standsAtIt ? null : left;
     }
 
     /** Keeps a weighing of a version. */

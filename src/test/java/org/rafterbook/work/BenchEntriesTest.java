@@ -435,18 +435,43 @@ class BenchEntriesTest {
                 .isCloseTo(wished, within(0.001));
     }
 
-    private void weighAndMoveTheZero(Rigged first) {
+    private void weigh(Rigged version, String balanceMm) {
         book.bench()
                 .weighings()
                 .add(
-                        first.version().id(),
+                        version.version().id(),
                         new Weighings.Form(
                                 typed(Quantity.MASS, "3.1"),
-                                typed(Quantity.LENGTH, "166"),
+                                typed(Quantity.LENGTH, balanceMm),
                                 typed(Quantity.MASS, "1"),
                                 null,
                                 null,
                                 ""));
+    }
+
+    @Test
+    void aMeasurementHoldsForWhatWasFlownUntilItWasMeasuredAgain() {
+        Rigged first = teasel();
+        weigh(first, "166");
+        fly(first);
+        Rigged second = slide(first, 0.106);
+        fly(second);
+        Double then = book.margins().ofVersion(second.version().id(), null, 1).margin();
+        book.close();
+        Clock later = Clock.fixed(Instant.parse("2026-01-27T19:00:00Z"), ZoneOffset.UTC);
+        book = Book.open(folder.resolve("a.rafterbook"), Mode.CREATE, later);
+        Rigged third = slide(second, 0.112);
+        weigh(third, "172");
+        fly(third);
+        assertThat(book.margins().ofVersion(second.version().id(), null, 1).margin())
+                .isEqualTo(then);
+        Rigged fourth = slide(third, 0.108);
+        assertThat(book.margins().ofVersion(fourth.version().id(), null, 1).balanceM())
+                .isGreaterThan(0.17);
+    }
+
+    private void weighAndMoveTheZero(Rigged first) {
+        weigh(first, "166");
         book.bench().zero(first.version().id(), 0.004, "held every speed");
     }
 
@@ -466,17 +491,7 @@ class BenchEntriesTest {
     @Test
     void theSheetOfAVersionThatWasNotWeighedItselfCarriesTheMeasuredBalance() {
         Rigged first = teasel();
-        book.bench()
-                .weighings()
-                .add(
-                        first.version().id(),
-                        new Weighings.Form(
-                                typed(Quantity.MASS, "3.1"),
-                                typed(Quantity.LENGTH, "166"),
-                                typed(Quantity.MASS, "1"),
-                                null,
-                                null,
-                                ""));
+        weigh(first, "166");
         fly(first);
         Rigged second = slide(first, 0.106);
         Path file = folder.resolve("t2.json");
