@@ -57,12 +57,17 @@ public final class FlightQueries {
         return first(lines(" AND f.rigging_id IN (SELECT id FROM rigging WHERE model_id = ?)" + LAST, modelId));
     }
 
-    /** The last flight of a version on a motor whose mass is known, null where there is none. */
-    public @Nullable FlightLine lastWithMotorMass(String versionId) {
+    /** The last flight of a version, else of its model, on a motor whose mass is known; null where there is none. */
+    public @Nullable FlightLine lastWithMotorMass(Version version) {
+        FlightLine own = lastWithMotorMass("version_id", version.id());
+        return own == null ? lastWithMotorMass("model_id", version.modelId()) : own;
+    }
+
+    private @Nullable FlightLine lastWithMotorMass(String column, String id) {
         return first(lines(
-                " AND f.rigging_id IN (SELECT id FROM rigging WHERE version_id = ?)"
+                " AND f.rigging_id IN (SELECT id FROM rigging WHERE " + column + " = ?)"
                         + " AND w.motor_id IN (SELECT id FROM motor WHERE mass_kg IS NOT NULL)" + LAST,
-                versionId));
+                id));
     }
 
     private static @Nullable FlightLine first(List<FlightLine> lines) {

@@ -79,7 +79,7 @@ public final class Margins {
     /**
      * The margin of a version with a motor.
      *
-     * @param motorId null for the motor last flown on it, else the sheet's
+     * @param motorId null for the motor last flown on it, else on its model, else the sheet's
      * @param fraction part of a full motor flown with a spacer, whose ballast keeps the full motor's mass
      */
     public MarginAnswer ofVersion(String versionId, @Nullable String motorId, double fraction) {
@@ -210,7 +210,7 @@ public final class Margins {
         Motor motor = motorId == null ? null : reader.find(Motor.class, motorId);
         double part = fraction;
         if (motor == null) {
-            FlightLine last = reader.flights().lastWithMotorMass(version.id());
+            FlightLine last = reader.flights().lastWithMotorMass(version);
             motor = last == null ? null : last.motor();
             part = last == null ? 1 : last.flight().partialFraction();
         }
