@@ -55,6 +55,7 @@ final class ClassForm extends EntryForm {
                         Lay.even(12, span.field(), chord.field()),
                         Lay.even(12, tail.field(), propeller.field()));
         sheets.onChosen(this::edit);
+        edit(NONE);
         form.add(sheets, checks, limits);
         actions("Keep the class", this::keep);
     }
@@ -90,7 +91,7 @@ final class ClassForm extends EntryForm {
                     edit(chosen);
                 });
         checks(bench);
-        super.opened(bench);
+        form.focus(sheets.box());
     }
 
     private void checks(BenchDesk.Bench bench) {
@@ -132,6 +133,10 @@ final class ClassForm extends EntryForm {
     }
 
     private void keep() {
+        if (edited == NEW && sheets.box().isFocused()) {
+            name.edit(); // on to what the new sheet says
+            return;
+        }
         String id = modelId();
         if (edited == NONE) {
             enter(progress -> {
