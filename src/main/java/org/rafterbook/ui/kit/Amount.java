@@ -48,7 +48,7 @@ public final class Amount {
 
     private double rounded(double si, Unit unit) {
         double scale = Math.pow(10, decimals);
-        return unit.toSi(Math.rint(unit.fromSi(si) * scale) / scale);
+        return unit.toSi(Math.rint(unit.fromSi(si) * scale) / scale + 0.0); // no zero below zero
     }
 
     /** What stands or was typed, SI; null while the field is empty or cannot be read. */
