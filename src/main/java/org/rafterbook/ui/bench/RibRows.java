@@ -3,6 +3,7 @@ package org.rafterbook.ui.bench;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.control.Label;
+import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import org.rafterbook.airframe.Rib;
@@ -40,6 +41,12 @@ final class RibRows {
         this.units = units;
         this.changed = changed;
         grid.getStyleClass().add("rib-rows");
+        for (int c = 0; c < HEADS.length; c++) {
+            // what a cell says against itself, in no room of its own, must not widen its column
+            ColumnConstraints even = new ColumnConstraints();
+            even.setPercentWidth(100.0 / HEADS.length);
+            grid.getColumnConstraints().add(even);
+        }
         message.getStyleClass().add("form-refusal");
         message.setWrapText(true);
         Action more = keys.on("Ctrl+Shift+R", "One more rib", this::more);
@@ -150,7 +157,7 @@ final class RibRows {
                 }
             }
         }
-        message.setText(sentence.isEmpty() ? "" : "× " + sentence);
+        message.setText(sentence.isEmpty() ? "" : "× " + Words.unbroken(sentence));
         Lay.show(message, !sentence.isEmpty());
         return sentence.isEmpty();
     }

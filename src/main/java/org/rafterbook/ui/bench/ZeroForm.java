@@ -71,7 +71,8 @@ final class ZeroForm extends EntryForm {
     private String words(Rigged by) {
         String shift = context.format().difference(Quantity.LENGTH, by.version().zeroShiftM());
         String why = by.version().zeroShiftReason();
-        return "The zero is set by " + by.name() + ": neutral point " + shift + (why == null ? "." : ", " + why + ".");
+        return "The zero is set by " + by.name() + ": neutral point moved by " + shift
+                + (why == null ? "." : ", " + why + ".");
     }
 
     private void takeBack() {

@@ -191,6 +191,11 @@ final class BenchDriver implements AutoCloseable {
                 .contains(PseudoClass.getPseudoClass("wrong"));
     }
 
+    /** How wide the field of this accessible name is, px. */
+    double widthOf(String field) {
+        return input(field).getWidth();
+    }
+
     /** The accessible name of what has the focus. */
     String focus() {
         Node focus = scene.getFocusOwner();

@@ -48,7 +48,8 @@ class ZeroAndClassFormTest {
         window.press(KeyCode.ESCAPE, KeyCode.F1, KeyCode.SPACE, KeyCode.SPACE, KeyCode.ENTER);
         window.press(KeyCode.F2, KeyCode.W, KeyCode.RIGHT, KeyCode.ENTER, KeyCode.A, KeyCode.Z);
         assertThat(window.now().name()).isEqualTo("t2");
-        assertThat(window.sees("The zero is set by t1: neutral point ")).isTrue();
+        assertThat(window.sees("The zero is set by t1: neutral point moved by "))
+                .isTrue();
         assertThat(window.sees("held every speed.")).isTrue();
         window.press(KeyCode.ENTER);
         assertThat(window.sees("× This is needed; the zero is taken back by its own button."))
