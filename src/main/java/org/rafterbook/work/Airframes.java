@@ -163,11 +163,11 @@ public final class Airframes {
         Airframe edited = edit.laidOn(base, Set.of());
         Sheets.dealSettings(writer, model, edited);
         Rigged now = Riggings.rigged(writer, model, null, version);
-        return riggings.set(writer, model, values(writer, now, edited), edited, edit.item() + " changed", null);
+        return riggings.set(writer, model, valuesOn(writer, now, edited), edited, edit.item() + " changed", null);
     }
 
     /** The settings as this geometry has them; those of what it lacks are gone. */
-    private static Map<String, Setting> values(Reader reader, Rigged rigged, Airframe geometry) {
+    static Map<String, Setting> valuesOn(Reader reader, Rigged rigged, Airframe geometry) {
         Map<String, Setting> values = new HashMap<>(rigged.values());
         for (SettingDef def : VersionBook.definitions(reader, rigged.model().id())) {
             SheetPath path = def.path() == null ? null : SheetPath.parse(def.path());
@@ -221,7 +221,7 @@ public final class Airframes {
     private static void lay(Writer writer, Model model, Version version, Airframe base, AirframeEdit edit) {
         Airframe edited = edit.laidOn(base, tied(writer, model.id(), edit));
         Rigged then = Riggings.rigged(writer, model, null, version);
-        Map<String, Setting> values = values(writer, then, edited);
+        Map<String, Setting> values = valuesOn(writer, then, edited);
         for (SettingValue value : writer.where(SettingValue.class, "versionId", version.id())) {
             Setting now = values.get(value.settingId());
             if (now == null) {

@@ -8,6 +8,7 @@ import org.rafterbook.airframe.Model;
 import org.rafterbook.airframe.Rigging;
 import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
+import org.rafterbook.airframe.SheetPath;
 import org.rafterbook.airframe.Version;
 
 /**
@@ -32,6 +33,19 @@ public record Rigged(
     /** The airframe, null where the model has none. */
     public @Nullable Airframe geometry() {
         return Geometry.of(version);
+    }
+
+    /** The settings this version has: not those tied to what its airframe lacks, such as a wing taken off. */
+    public List<SettingDef> ownSettings() {
+        Airframe geometry = geometry();
+        return geometry == null
+                ? settings
+                : settings.stream().filter(s -> isOn(s, geometry)).toList();
+    }
+
+    private static boolean isOn(SettingDef setting, Airframe geometry) {
+        SheetPath path = setting.path() == null ? null : SheetPath.parse(setting.path());
+        return path == null || path.isIn(geometry);
     }
 
     /** The version's name, such as v13. */

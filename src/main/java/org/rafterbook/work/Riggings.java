@@ -225,8 +225,7 @@ public final class Riggings {
     public Rigged trim(String modelId, Map<String, Setting> changed, String why, @Nullable String trialId) {
         return logbook.enter(why, w -> {
             Rigged before = now(w, modelId);
-            Map<String, Setting> values = new HashMap<>(before.values());
-            values.putAll(changed);
+            Map<String, Setting> values = changed(before, changed);
             return set(w, before.model(), values, before.geometry(), why, trialId);
         });
     }
@@ -245,8 +244,7 @@ public final class Riggings {
         return logbook.enter(why, w -> {
             Version version = w.get(Version.class, versionId);
             Rigged there = rigged(w, w.get(Model.class, version.modelId()), null, version);
-            Map<String, Setting> values = new HashMap<>(there.values());
-            values.putAll(changed);
+            Map<String, Setting> values = changed(there, changed);
             return set(w, there.model(), values, there.geometry(), why, trialId);
         });
     }
@@ -266,11 +264,24 @@ public final class Riggings {
     }
 
     private Rigged sketch(Writer w, Rigged from, Map<String, Setting> changed, @Nullable Airframe geometry) {
-        Map<String, Setting> values = new HashMap<>(from.values());
-        values.putAll(changed);
+        Map<String, Setting> values = changed(from, changed);
         Version version = new VersionBook(w, from.model(), clock)
                 .findOrMake(w, values, geometry == null ? from.geometry() : geometry, true);
         return rigged(w, from.model(), null, version);
+    }
+
+    /** The settings as changed; what the airframe lacks cannot be changed, or a version would differ by nothing. */
+    private static Map<String, Setting> changed(Rigged from, Map<String, Setting> changed) {
+        List<SettingDef> own = from.ownSettings();
+        for (SettingDef setting : from.settings()) {
+            if (changed.containsKey(setting.id()) && !own.contains(setting)) {
+                throw UserError.badInput("The airframe of " + from.name() + " has nothing that " + setting.label()
+                        + " could be set on.");
+            }
+        }
+        Map<String, Setting> values = new HashMap<>(from.values());
+        values.putAll(changed);
+        return values;
     }
 
     /** Takes a sketch that never flew away. */

@@ -82,7 +82,8 @@ public final class Sheets {
         dealSettings(writer, model, geometry);
         Rigged taken = now.geometry() == null
                 ? underAllVersions(writer, model, geometry)
-                : riggings.set(writer, model, valuesOf(writer, now, geometry), geometry, "airframe sheet", null);
+                : riggings.set(
+                        writer, model, Airframes.valuesOn(writer, now, geometry), geometry, "airframe sheet", null);
         keepBalance(writer, taken.model(), taken.version(), sheet.airframe());
         return taken;
     }
@@ -115,17 +116,6 @@ public final class Sheets {
                         path.toString());
             }
         }
-    }
-
-    private static Map<String, Setting> valuesOf(Writer writer, Rigged now, Airframe geometry) {
-        Map<String, Setting> values = new HashMap<>(now.values());
-        for (SettingDef def : VersionBook.definitions(writer, now.model().id())) {
-            SheetPath path = def.path() == null ? null : SheetPath.parse(def.path());
-            if (path != null && path.isIn(geometry)) {
-                values.put(def.id(), Setting.of(path.read(geometry)));
-            }
-        }
-        return values;
     }
 
     static Rigged underAllVersions(Writer writer, Model model, Airframe geometry) {

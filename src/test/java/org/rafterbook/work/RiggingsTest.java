@@ -193,6 +193,37 @@ class RiggingsTest {
     }
 
     @Test
+    void whatASheetNoLongerHasCannotBeSetAndMakesNoVersions() {
+        Rigged two = book.sheets().take(quire(0.12));
+        fly(riggingId(two), 1);
+        SettingDef lower = two.settings().stream()
+                .filter(d -> "lower.edge_aft_mm".equals(d.path()))
+                .findFirst()
+                .orElseThrow();
+        AirframeSheet one = withoutLower();
+        Rigged taken = book.sheets().take(one);
+        fly(riggingId(taken), 2);
+        assertThat(taken.ownSettings()).isNotEmpty().doesNotContain(lower);
+        assertThat(taken.values()).doesNotContainKey(lower.id());
+        Map<String, Setting> moved = Map.of(lower.id(), Setting.of(0.13));
+        String id = two.model().id();
+        assertThatThrownBy(() -> book.riggings().trim(id, moved, "lower back", null))
+                .isInstanceOf(UserError.class)
+                .hasMessage("The airframe of q2 has nothing that Lower position could be set on.");
+        // whichever version the sheet is read over, it is the same one
+        book.riggings().from(two.version().id(), moved, "lower back", null);
+        assertThat(book.sheets().take(one).version()).isEqualTo(taken.version());
+    }
+
+    private static AirframeSheet withoutLower() {
+        AirframeSheet two = quire(0.12);
+        return new AirframeSheet(
+                two.model(),
+                two.version(),
+                new Airframe(two.airframe().surfaces().subList(1, 3), List.of(), null, null));
+    }
+
+    @Test
     void alwaysSoPutsAValueRightInEveryVersionThatCarriesIt() {
         Model model = book.riggings().addModel("Teasel");
         SettingDef incidence = book.riggings().addSetting(model.id(), "Incidence", "ANGLE", "°", null, null, null);

@@ -110,7 +110,7 @@ final class BenchCommands {
         drop.enabledProperty().set(shown.version().sketch());
         compare.labelProperty().set(model.beside().get() == null ? "Compare with " + other(bench) : "Compare no more");
         compare.enabledProperty().set(otherId(bench) != null || model.beside().get() != null);
-        String letters = shown.settings().stream()
+        String letters = shown.ownSettings().stream()
                 .map(SettingDef::keyLetter)
                 .filter(l -> l != null && !l.isEmpty())
                 .limit(8)

@@ -7,10 +7,8 @@ import java.util.Map;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
-import org.rafterbook.airframe.Airframe;
 import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
-import org.rafterbook.airframe.SheetPath;
 import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.action.Keys;
 import org.rafterbook.ui.kit.Field;
@@ -47,11 +45,15 @@ final class SettingsBlock {
 
     /** Deals the rows anew where the model or its settings are others. */
     void deal(BenchDesk.Bench bench) {
-        List<SettingDef> wanted = listed(BenchModel.shown(bench));
+        List<SettingDef> wanted = BenchModel.shown(bench).ownSettings();
         if (wanted.equals(listed)) {
             return;
         }
         listed = wanted;
+        SettingDef picked = model.picked().get();
+        if (picked != null && !listed.contains(picked)) {
+            model.pick(null); // of a surface that was taken off
+        }
         picks.forEach(keys::forget);
         picks.clear();
         bySetting.clear();
@@ -67,20 +69,6 @@ final class SettingsBlock {
             bySetting.put(setting.id(), new SettingRow(pick).narrow());
         }
         typedFor = "";
-    }
-
-    /** Settings that this version can have: those of a surface it lacks are left out. */
-    private static List<SettingDef> listed(Rigged shown) {
-        Airframe geometry = shown.geometry();
-        return shown.settings().stream()
-                .filter(s -> {
-                    SheetPath path = s.path() == null ? null : SheetPath.parse(s.path());
-                    return path == null
-                            || geometry == null
-                            || path.isIn(geometry)
-                            || shown.values().containsKey(s.id());
-                })
-                .toList();
     }
 
     void show(BenchDesk.Bench bench) {
