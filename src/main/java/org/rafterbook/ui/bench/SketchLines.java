@@ -20,17 +20,17 @@ final class SketchLines {
     static List<Line> in(QuantityFormat format) {
         return List.of(
                 new Line(
-                        "Wing must be moved, " + format.unitOf(Quantity.LENGTH),
+                        "Wing moved, " + format.unitOf(Quantity.LENGTH),
                         r -> BenchWords.signedLength(format, r.wingMovedM())),
-                new Line("The slider allows it", r -> r.wingMovedM() == null ? "–" : r.sliderAllows() ? "yes" : "no"),
+                new Line("Slider allows it", r -> r.wingMovedM() == null ? "–" : r.sliderAllows() ? "yes" : "no"),
                 new Line("Lift slope kept, %", SketchLines::kept),
                 new Line("Gap, chords", r -> BenchWords.number(r.gapInChords(), 2)),
                 new Line("All-up mass, g", r -> BenchWords.number(grams(r.massKg()), 2)),
-                new Line("Tailplane at, °", r -> BenchWords.number(degrees(r.tailIncidenceRad()), 2)),
+                new Line("Tailplane at, °", r -> BenchWords.number(degrees(r.tailIncidenceRad()), 1)),
                 new Line(
                         "Speed, " + format.unitOf(Quantity.SPEED),
                         r -> format.number(Quantity.SPEED, trim(r, TrimAnswer::speed))),
-                new Line("Induced power, mW", r -> BenchWords.number(milli(trim(r, TrimAnswer::inducedPowerW)), 3)),
+                new Line("Induced power, mW", r -> BenchWords.number(milli(trim(r, TrimAnswer::inducedPowerW)), 2)),
                 new Line("½° of tail, speed, %", SketchLines::touchy),
                 new Line("An upset halves in, s", SketchLines::halves));
     }
@@ -76,7 +76,7 @@ final class SketchLines {
         if (trim == null || trim.slowMode() == null) {
             return "–";
         }
-        return (trim.slowMode().grows() ? "doubles " : "")
+        return (trim.slowMode().grows() ? "doubles\n" : "")
                 + BenchWords.number(trim.slowMode().seconds(), 1);
     }
 }

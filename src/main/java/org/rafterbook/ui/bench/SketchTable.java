@@ -1,6 +1,5 @@
 package org.rafterbook.ui.bench;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,10 +8,12 @@ import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.TextAlignment;
 import org.rafterbook.stability.SketchComparison;
 import org.rafterbook.stability.TrimAnswer;
 import org.rafterbook.ui.action.FxBackground;
@@ -26,8 +27,11 @@ import org.rafterbook.units.Quantity;
 import org.rafterbook.work.BenchDesk;
 import org.rafterbook.work.Comparison;
 
-/** Designs side by side before anything is built: at equal margin, equal mass and equal lift. */
+/** Designs side by side before anything is built: at equal margin, airframe mass and lift. */
 final class SketchTable implements BenchPage {
+
+    /** More designs than this go on below. */
+    private static final int BESIDE = 4;
 
     private final BenchContext context;
     private final BenchModel model;
@@ -45,7 +49,7 @@ final class SketchTable implements BenchPage {
     SketchTable(BenchContext context) {
         this.context = context;
         this.model = context.model();
-        form = new FormSheet(context.keys(), "Designs side by side", "at equal margin, mass and lift");
+        form = new FormSheet(context.keys(), "Designs side by side", "equal margin, airframe mass, lift");
         margin = new Amount("Margin", Quantity.FRACTION, context.units());
         mass = new Amount("Airframe", Quantity.MASS, context.units());
         lift = new Amount("Lift coefficient", Quantity.PLAIN, context.units());
@@ -108,12 +112,9 @@ final class SketchTable implements BenchPage {
             tick.setSelected(design.ofThisModel());
             offered.put(tick, design);
         }
-        List<CheckBox> ticks = new ArrayList<>(offered.keySet());
-        for (int i = 0; i < ticks.size(); i += 3) {
-            HBox row = Lay.row(16);
-            row.getChildren().addAll(ticks.subList(i, Math.min(ticks.size(), i + 3)));
-            choices.getChildren().add(row);
-        }
+        FlowPane ticks = new FlowPane(16, 4);
+        ticks.getChildren().addAll(offered.keySet());
+        choices.getChildren().add(ticks);
     }
 
     private void compute() {
@@ -141,33 +142,54 @@ final class SketchTable implements BenchPage {
 
     private void show(List<SketchComparison.Row> rows) {
         grid.getChildren().clear();
-        grid.getColumnConstraints().clear();
         ColumnConstraints names = new ColumnConstraints();
         names.setHgrow(Priority.ALWAYS);
-        grid.getColumnConstraints().add(names);
+        grid.getColumnConstraints().setAll(names);
         reasons.getChildren().clear();
         if (rows.isEmpty()) {
             reasons.getChildren()
                     .add(Words.prose("Tick two designs or more. A sketch is made on the bench: turn settings or"
                             + " change a surface, then keep it as a sketch."));
         }
-        for (int c = 0; c < rows.size(); c++) {
-            ColumnConstraints column = new ColumnConstraints();
-            column.setHalignment(HPos.RIGHT);
-            grid.getColumnConstraints().add(column);
-            grid.add(Words.bold(rows.get(c).name()), c + 1, 0);
-            String missing = rows.get(c).missing();
-            if (missing != null) {
-                reasons.getChildren().add(Words.prose(rows.get(c).name() + ": " + missing));
-            }
-        }
         List<SketchLines.Line> lines = SketchLines.in(context.format());
-        for (int l = 0; l < lines.size() && !rows.isEmpty(); l++) {
-            Label name = Words.aside(lines.get(l).name());
-            grid.add(name, 0, l + 1);
-            for (int c = 0; c < rows.size(); c++) {
-                grid.add(Words.body(lines.get(l).value().apply(rows.get(c))), c + 1, l + 1);
+        for (int from = 0; from < rows.size(); from += BESIDE) {
+            block(rows.subList(from, Math.min(rows.size(), from + BESIDE)), lines, from / BESIDE * (lines.size() + 1));
+        }
+        for (SketchComparison.Row row : rows) {
+            if (row.missing() != null) {
+                reasons.getChildren().add(Words.prose(row.name() + ": " + row.missing()));
             }
         }
+    }
+
+    /** Designs beside each other: their names, then line by line what they are compared by. */
+    private void block(List<SketchComparison.Row> rows, List<SketchLines.Line> lines, int top) {
+        for (int c = 0; c < rows.size(); c++) {
+            if (grid.getColumnConstraints().size() <= c + 1) {
+                ColumnConstraints design = new ColumnConstraints();
+                design.setHalignment(HPos.RIGHT);
+                grid.getColumnConstraints().add(design);
+            }
+            grid.add(whole(Words.bold(rows.get(c).name().replace(' ', '\n'))), c + 1, top);
+        }
+        for (int l = 0; l < lines.size(); l++) {
+            SketchLines.Line line = lines.get(l);
+            grid.add(Words.prose(unbroken(line.name())), 0, top + 1 + l);
+            for (int c = 0; c < rows.size(); c++) {
+                grid.add(whole(Words.body(line.value().apply(rows.get(c)))), c + 1, top + 1 + l);
+            }
+        }
+    }
+
+    /** The same name in which no line ends before its unit. */
+    private static String unbroken(String name) {
+        return name.replace(", ", ",\u00a0");
+    }
+
+    /** Of the columns only the one of the lines' names gives way: a cut number is a wrong one. */
+    private static Label whole(Label label) {
+        label.setMinWidth(Region.USE_PREF_SIZE);
+        label.setTextAlignment(TextAlignment.RIGHT);
+        return label;
     }
 }

@@ -288,6 +288,15 @@ final class BenchDriver implements AutoCloseable {
         return label.getHeight() >= label.prefHeight(label.getWidth()) && label.getWidth() > 0;
     }
 
+    /** Figures and names of the designs side by side that have not the room they need. */
+    List<String> cut() {
+        return find(scene.getRoot(), Labeled.class).stream()
+                .filter(l -> l.getParent().getStyleClass().contains("side-by-side"))
+                .filter(l -> !l.isWrapText() && l.getWidth() < l.prefWidth(-1) - 0.5)
+                .map(Labeled::getText)
+                .toList();
+    }
+
     private static void collect(Node node, List<String> texts) {
         if (!node.isVisible()) {
             return;

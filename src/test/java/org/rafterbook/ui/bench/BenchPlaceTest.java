@@ -225,6 +225,22 @@ class BenchPlaceTest {
     }
 
     @Test
+    void fourDesignsStandSideBySideWithNothingCut() {
+        Airframe geometry = Objects.requireNonNull(teasel().geometry());
+        for (String other : List.of("Marram", "Quire", "Saltmarshes")) {
+            window.book.sheets().take(new AirframeSheet(other, "", geometry));
+        }
+        window.press(KeyCode.X);
+        window.tick("Marram");
+        window.tick("Quire");
+        window.tick("Saltmarshes");
+        window.press(KeyCode.ENTER);
+        assertThat(window.sees("equal margin, airframe mass, lift")).isTrue();
+        assertThat(window.sees("Quire\nq1")).isTrue();
+        assertThat(window.cut()).isEmpty();
+    }
+
+    @Test
     void everyWayToAWishedMarginSaysWhereOrWhyNot() {
         teasel();
         window.press(KeyCode.H);

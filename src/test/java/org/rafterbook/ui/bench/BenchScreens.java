@@ -14,8 +14,11 @@ import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.scene.Parent;
+import javafx.scene.control.CheckBox;
+import javafx.scene.input.KeyCode;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Setting;
+import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.logbook.Mode;
 import org.rafterbook.rules.ClassSheet;
 import org.rafterbook.ui.Fx;
@@ -43,6 +46,7 @@ public final class BenchScreens {
                 on("bench-two-wings", "Quire"),
                 on("bench-turned", "Teasel", BenchScreens::wish, "P", "←", "←", "←"),
                 on("bench-sketches", "Quire", BenchScreens::sketches, "X"),
+                designs("bench-designs"),
                 on("bench-where", "Quire", BenchScreens::wish, "H"),
                 on("bench-airframe", "Teasel", BenchScreens::wish, "A"),
                 on("bench-surface", "Teasel", b -> {}, "A", "1"),
@@ -110,6 +114,28 @@ public final class BenchScreens {
                     .filter(s -> "upper.rise_mm".equals(s.path()))
                     .forEach(s -> book.riggings().sketch(now.version().id(), Map.of(s.id(), Setting.of(rise)), null));
         }
+    }
+
+    /** Designs of every model side by side. */
+    private static Screen designs(String name) {
+        Screen untouched = on(name, "Teasel", BenchScreens::designs, "X");
+        return new Screen(name, untouched.make(), scene -> {
+            untouched.after().act(scene);
+            scene.getRoot().lookupAll(".check-box").forEach(box -> ((CheckBox) box).setSelected(true));
+            Fx.key(scene, KeyCode.ENTER, "\r");
+        });
+    }
+
+    private static void designs(Book book) {
+        sketches(book);
+        book.riggings().models().stream().filter(m -> !m.name().equals("Quire")).forEach(m -> {
+            Rigged now = book.riggings().now(m.id());
+            SettingDef tail = now.settings().stream()
+                    .filter(s -> "tail.incidence_deg".equals(s.path()))
+                    .findFirst()
+                    .orElseThrow();
+            book.riggings().sketch(now.version().id(), Map.of(tail.id(), Setting.of(-0.02)), null);
+        });
     }
 
     private static Parent shell(Tools tools, Path file, String model, Consumer<Book> before) {
