@@ -94,6 +94,14 @@ final class WindowScreens {
                     Fx.key(scene, KeyCode.ENTER, "\r");
                 }),
                 screen("season-demo", scene -> Fx.key(scene, KeyCode.DIGIT3, "3")),
+                screen("season-flights", scene -> {
+                    Fx.key(scene, KeyCode.DIGIT3, "3");
+                    Fx.key(scene, KeyCode.L, "l");
+                }),
+                screen("season-versions", scene -> {
+                    Fx.key(scene, KeyCode.DIGIT3, "3");
+                    Fx.key(scene, KeyCode.V, "v");
+                }),
                 screen("motorbox-demo", scene -> {
                     Fx.key(scene, KeyCode.DIGIT3, "3");
                     Fx.key(scene, KeyCode.F3, "");

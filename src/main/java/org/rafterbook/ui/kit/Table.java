@@ -20,7 +20,7 @@ import org.rafterbook.ui.look.EmRegion;
 
 /**
  * The one table: small quiet head with the unit in it, rows of 28 px on hairlines, numbers right, nothing edited inside.
- * Column widths are in em; one column may grow.
+ * Column widths are in em; some may grow.
  *
  * <pre>
  * Table&lt;Row&gt; table = new Table&lt;&gt;("flights of this evening");
@@ -217,15 +217,17 @@ public final class Table<R> extends EmRegion {
         boolean scrolls = headPx() + rowPx() * rows().size() > getHeight() + 1;
         double room = Math.floor(getWidth() - (scrolls ? SCROLL_BAR_EM * em() : 0)) - 1;
         double fixed = columns.stream().mapToDouble(this::widthPx).sum();
+        double spare = Math.max(0, room - fixed)
+                / columns.stream().mapToDouble(c -> c.share).sum();
         for (Column column : columns) {
-            column.column.setPrefWidth(widthPx(column) + (column.grows ? Math.max(0, room - fixed) : 0));
+            column.column.setPrefWidth(widthPx(column) + (column.share > 0 ? column.share * spare : 0));
         }
         view.resizeRelocate(0, 0, getWidth(), getHeight());
     }
 
     /** Whole pixels, so that the sum does not outgrow the table by a rounding. */
     private double widthPx(Column column) {
-        return Math.floor(column.widthEm * em());
+        return !column.column.isVisible() ? 0 : Math.floor(column.widthEm * em());
     }
 
     /** A column, to be refined while the table is built. */
@@ -233,7 +235,7 @@ public final class Table<R> extends EmRegion {
 
         private final TableColumn<R, R> column;
         private final double widthEm;
-        private boolean grows;
+        private double share;
 
         private Column(String head, double widthEm, Function<TableColumn<R, R>, TableCell<R, R>> cells) {
             this.widthEm = widthEm;
@@ -253,8 +255,19 @@ public final class Table<R> extends EmRegion {
 
         /** Takes what room is left. */
         public Column grow() {
-            grows = true;
+            return grow(1);
+        }
+
+        /** Takes its share of what room is left, beside other columns that grow. */
+        public Column grow(double ofTheRoom) {
+            share = ofTheRoom;
             return this;
+        }
+
+        /** Shows the column, or leaves its room to the others. */
+        public void show(boolean shown) {
+            column.setVisible(shown);
+            requestLayout();
         }
 
         /** A node in the head instead of its text, such as the scale of interval bars. */

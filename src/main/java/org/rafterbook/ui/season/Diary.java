@@ -35,9 +35,13 @@ final class Diary {
         }
     }
 
+    /** Room for a margin with its band, "−12.3 ± 6". */
+    private static final double MARGIN_EM = 5.8;
+
     private final Table<Season.Best> bests = new Table<>("bests");
     private final Table<Season.VersionSeason> versions = new Table<>("versions");
     private final Table<Season.Flown> flights = new Table<>("flights");
+    private final Table<Season.Flown>.Column ofWhichModel;
     private final Segments<Page> pages = new Segments<>("What of the diary", List.of(Page.values()), Page::label);
     private final Sheet sheet = new Sheet();
     private final Sheet.Section section;
@@ -55,7 +59,7 @@ final class Diary {
         bests.number(
                 "margin",
                 "%",
-                4.8,
+                MARGIN_EM,
                 b -> SeasonWords.percent(b.flight().margin(), b.flight().marginBand()));
         bests.number(
                 "torque",
@@ -63,20 +67,20 @@ final class Diary {
                 4.4,
                 b -> format.number(Quantity.TORQUE, b.flight().torqueNm()));
         bests.text("under", 10.4, b -> SeasonWords.under(b, format)).styled("quiet");
-        versions.node("version", 4.8, v -> Table.marked(mark(v.number(), false), v.version()));
+        versions.node("version", 4.6, v -> Table.marked(mark(v.number(), false), v.version()));
         versions.text("what changed", 10, v -> String.join("; ", v.changes())).grow();
-        versions.text("first", 4.6, v -> SeasonWords.shortDay(v.first()));
-        versions.text("last", 4.6, v -> SeasonWords.shortDay(v.last()));
-        versions.number("flights", "", 4.2, v -> String.valueOf(v.flights()));
+        versions.text("first", 4.2, v -> SeasonWords.shortDay(v.first()));
+        versions.text("last", 4.2, v -> SeasonWords.shortDay(v.last()));
+        versions.number("flights", "", 3.8, v -> String.valueOf(v.flights()));
         versions.number("evenings", "", 5, v -> String.valueOf(v.sessions()));
-        versions.number("margin", "%", 4.8, v -> SeasonWords.percent(v.margin(), v.marginBand()));
-        flights.text("day", 6.4, f -> SeasonWords.day(f.date()));
+        versions.number("margin", "%", MARGIN_EM, v -> SeasonWords.percent(v.margin(), v.marginBand()));
+        flights.text("day", 6.6, f -> SeasonWords.day(f.date()));
         flights.node("version", 4.8, Diary::marked);
-        flights.number("time", "", 5.5, SeasonWords::time);
-        flights.number("margin", "%", 4.8, f -> SeasonWords.percent(f.margin(), f.marginBand()));
+        flights.number("time", "", 4.6, SeasonWords::time);
+        flights.number("margin", "%", MARGIN_EM, f -> SeasonWords.percent(f.margin(), f.marginBand()));
         flights.number(
                 "torque", format.unitOf(Quantity.TORQUE), 4.4, f -> format.number(Quantity.TORQUE, f.torqueNm()));
-        flights.text("model", 5.5, Season.Flown::model);
+        ofWhichModel = flights.text("model", 5.5, Season.Flown::model);
         flights.text("notes", 8, f -> f.notes() == null ? "" : f.notes()).grow();
         section = Lay.grow(sheet.section("", "", Lay.grow(new StackPane(bests, versions, flights))));
         section.beside(Lay.styled(pages, "low"));
@@ -157,11 +161,13 @@ final class Diary {
 
     private void ofModel() {
         ofEvening = "";
+        ofWhichModel.show(false);
         flights.rows(model == null ? List.of() : model.flights());
     }
 
     /** Shows the flights of one evening, whatever the model. */
     void show(Season season, Season.Evening evening) {
+        ofWhichModel.show(true);
         flights.rows(season.flights().stream()
                 .filter(f -> f.sessionId().equals(evening.sessionId()))
                 .toList());

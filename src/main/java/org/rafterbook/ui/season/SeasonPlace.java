@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.ObservableList;
+import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
@@ -34,6 +35,8 @@ public final class SeasonPlace implements Place {
 
     private static final Dialogs.FileKind PAGE = new Dialogs.FileKind("Page for print", List.of("*.html"));
 
+    private static final PseudoClass ALONE = PseudoClass.getPseudoClass("alone");
+
     /** Narrower than this, the evenings take turns with the diary; lower, the diary with the charts. */
     private static final double NARROW_EM = 80;
 
@@ -50,6 +53,11 @@ public final class SeasonPlace implements Place {
     private final Evenings evenings;
     private final FittingFrame frame =
             new FittingFrame((widthEm, heightEm, emPx) -> fit(widthEm < NARROW_EM, heightEm < LOW_EM));
+    private final FoldedLine folded = new FoldedLine();
+    private final List<Action> toDiary;
+    private final Action toEvenings;
+    private final Action toCharts;
+    private final Action table;
     private final HBox below;
     private final VBox full;
     private final VBox empty;
@@ -78,14 +86,15 @@ public final class SeasonPlace implements Place {
         own.on("Enter", "Open the picked model in Review, the picked evening here", this::open);
         report = own.on("R", "Season report", this::report);
         own.on("Ctrl+E", "Export everything to plain files", this::export);
-        own.on("B", "Bests", () -> front(Diary.Page.BESTS));
-        own.on("V", "Versions of the picked model", () -> front(Diary.Page.VERSIONS));
-        own.on("L", "Flights of the picked model", () -> front(Diary.Page.FLIGHTS));
-        own.on("E", "Evenings", this::toEvenings);
-        own.on("C", "Charts", this::toCharts);
+        toDiary = List.of(
+                own.on("B", "Bests", () -> front(Diary.Page.BESTS)),
+                own.on("V", "Versions of the picked model", () -> front(Diary.Page.VERSIONS)),
+                own.on("L", "Flights of the picked model", () -> front(Diary.Page.FLIGHTS)));
+        toEvenings = own.on("E", "Evenings", this::toEvenings);
+        toCharts = own.on("C", "Charts", this::toCharts);
         ChoiceField<Integer> seasons = new ChoiceField<>("Season", SeasonWords::season);
         seasons.key(own.on("Y", "Another season", seasons::open)).onChosen(model::turnTo);
-        Action table = own.on("T", "Read a table", logbooks::readTables);
+        table = own.on("T", "Read a table", logbooks::readTables);
         Action demo = own.on("D", "Demo", logbooks::openDemo);
         head = new SeasonHead(
                 seasons, progress, List.of(Buttons.secondary(table), Buttons.secondary(demo)), Buttons.primary(report));
@@ -96,7 +105,13 @@ public final class SeasonPlace implements Place {
         own.hint("Ctrl+E", "export");
         keys = new ReadOnlyObjectWrapper<>(own);
         below = below();
-        full = Lay.styled(Lay.column(12, Lay.grow(charts.node()), below), "page");
+        folded.add(toCharts, "Charts");
+        for (Diary.Page page : Diary.Page.values()) {
+            folded.add(toDiary.get(page.ordinal()), page.label());
+        }
+        folded.add(toEvenings, "Evenings");
+        folded.add(table, table.label());
+        full = Lay.styled(Lay.column(12, Lay.grow(charts.node()), below, folded.node()), "page");
         empty = Lay.styled(
                 Lay.column(
                         0,
@@ -135,6 +150,7 @@ public final class SeasonPlace implements Place {
         Lay.show(empty, !any && model.isLoaded());
         report.enabledProperty().set(any);
         charts.show(now);
+        folded.summary(SeasonWords.summary(now));
     }
 
     private Season.@Nullable ModelSeason pickedModel() {
@@ -210,10 +226,18 @@ public final class SeasonPlace implements Place {
     }
 
     private void showFront() {
-        Lay.show(diary.node(), !narrow || !eveningsInFront);
-        Lay.show(evenings.node(), !narrow || eveningsInFront);
+        boolean isBelow = !low || belowInFront;
+        boolean isDiary = !narrow || !eveningsInFront;
+        boolean isEvenings = !narrow || eveningsInFront;
+        Lay.show(diary.node(), isDiary);
+        Lay.show(evenings.node(), isEvenings);
         Lay.show(charts.node(), !low || !belowInFront);
-        Lay.show(below, !low || belowInFront);
+        Lay.show(below, isBelow);
+        below.pseudoClassStateChanged(ALONE, low);
+        folded.show(toCharts, low && belowInFront);
+        toDiary.forEach(to -> folded.show(to, !isBelow || !isDiary));
+        folded.show(toEvenings, !isBelow || !isEvenings);
+        folded.show(table, narrow); // the head has no room for it
     }
 
     private void report() {

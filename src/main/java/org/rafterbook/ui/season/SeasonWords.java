@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.units.ClockTime;
+import org.rafterbook.units.Counted;
 import org.rafterbook.units.Quantity;
 import org.rafterbook.units.QuantityFormat;
 import org.rafterbook.work.Season;
@@ -43,6 +44,15 @@ final class SeasonWords {
     /** A day of the season on show, whose year everybody knows. */
     static String shortDay(LocalDate date) {
         return SHORT.format(date);
+    }
+
+    /** What is most worth knowing of the tables: the last evening, and how many there were. */
+    static String summary(SeasonShown shown) {
+        List<Season.Evening> evenings = shown.evenings();
+        return evenings.isEmpty()
+                ? ""
+                : Counted.of(evenings.size(), "evening") + ", the last on "
+                        + day(evenings.get(0).visit().date());
     }
 
     static String hours(double seconds) {

@@ -30,6 +30,8 @@ import org.rafterbook.ui.FxTest;
 import org.rafterbook.ui.action.Errors;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.look.Look;
+import org.rafterbook.ui.look.TextSize;
+import org.rafterbook.ui.look.Theme;
 import org.rafterbook.ui.shell.Logbooks;
 import org.rafterbook.ui.shell.Place;
 import org.rafterbook.ui.shell.PlaceId;
@@ -197,6 +199,33 @@ class SeasonPlaceTest {
         assertThat(this.<Season.Flown>rows("flights"))
                 .extracting(Season.Flown::durationS)
                 .containsExactly(200.0, 210.0);
+    }
+
+    @Test
+    void whatTheLargestTextLeavesNoRoomForIsFoldedToALineWithItsKeys() {
+        open(TABLE);
+        assertThat(buttons("Bests", "Versions", "Flights", "Evenings", "Charts"))
+                .as("nothing is folded at the usual size")
+                .isEmpty();
+        tools.look().textSizeProperty().set(TextSize.LARGEST);
+        Look.dress(scene(), Theme.LIGHT, TextSize.LARGEST);
+        Fx.layOut(scene());
+        assertThat(buttons("Bests", "Versions", "Flights", "Evenings", "Charts", "Read a table"))
+                .containsExactly("Bests", "Versions", "Flights", "Evenings", "Read a table");
+        assertThat(shows("2 evenings, the last on Tue 4 Nov")).isTrue();
+        key(KeyCode.L, "l");
+        assertThat(this.<Season.Flown>rows("flights")).hasSize(3);
+        assertThat(buttons("Bests", "Versions", "Flights", "Evenings", "Charts"))
+                .containsExactly("Charts", "Evenings");
+    }
+
+    /** Which buttons of these words are in sight. */
+    private List<String> buttons(String... words) {
+        return scene().getRoot().lookupAll(".button.folded").stream()
+                .filter(SeasonPlaceTest::inSight)
+                .map(node -> ((Labeled) node).getText())
+                .filter(List.of(words)::contains)
+                .toList();
     }
 
     @Test
