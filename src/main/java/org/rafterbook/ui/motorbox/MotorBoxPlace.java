@@ -85,7 +85,7 @@ public final class MotorBoxPlace implements Place {
 
     private void columns() {
         motors.text("motor", 4.2, m -> m.motor().name()).styled("strong");
-        motors.text("batch", 5.6, MotorDesk.Boxed::batch);
+        motors.text("batch", 5.6, MotorDesk.Boxed::batch).grow(3);
         motors.number(
                 "loop",
                 format.unitOf(Quantity.LENGTH),
