@@ -102,7 +102,7 @@ final class ImportSettings {
         String wanted = row == null || row.label() == null ? offer.label() : row.label();
         boolean taken = defs.stream().anyMatch(d -> d.label().equalsIgnoreCase(wanted));
         SettingDef def = detailed(
-                Riggings.addSetting(
+                NewSetting.add(
                         w,
                         model.id(),
                         taken ? path : wanted,
@@ -127,7 +127,7 @@ final class ImportSettings {
         String label = row == null || row.label() == null ? name : row.label();
         Unit in = unit == null ? null : Unit.find(unit).stream().findFirst().orElse(null);
         SettingDef def = detailed(
-                Riggings.addSetting(
+                NewSetting.add(
                         w,
                         model.id(),
                         label,

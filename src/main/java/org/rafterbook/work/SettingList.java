@@ -80,7 +80,7 @@ public final class SettingList {
     public SettingDef add(String modelId, Form form, @Nullable Setting stands) {
         return logbook.enter("setting " + form.label().strip(), w -> {
             checked(form);
-            SettingDef made = Riggings.addSetting(
+            SettingDef made = NewSetting.add(
                     w, modelId, form.label(), form.quantity(), form.unit(), form.step(), form.tolerance(), null);
             if (stands != null) {
                 for (Version version : w.where(Version.class, "modelId", modelId)) {
@@ -148,7 +148,7 @@ public final class SettingList {
                 was.ordinal()));
         SheetPath path = form.path() == null ? null : SheetPath.parse(form.path());
         if (path != null && !Objects.equals(was.path(), form.path())) {
-            Riggings.tie(writer, was.modelId(), def, path);
+            NewSetting.tie(writer, was.modelId(), def, path);
         }
         recount(writer, was.modelId());
         return def;

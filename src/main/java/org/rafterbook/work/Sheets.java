@@ -103,9 +103,9 @@ public final class Sheets {
             if (free != null
                     && free.path() == null
                     && free.quantity().equals(path.key().quantity())) {
-                Riggings.tie(writer, model.id(), writer.update(free.tiedTo(path.toString())), path);
+                NewSetting.tie(writer, model.id(), writer.update(free.tiedTo(path.toString())), path);
             } else {
-                Riggings.addSetting(
+                NewSetting.add(
                         writer,
                         model.id(),
                         free == null ? offer.label() : offer.label() + " on the sheet",
