@@ -131,7 +131,7 @@ public final class ReviewView implements Place {
         compute.enabledProperty().set(model.stoppedProperty().get());
         subtitle.set(
                 answer == null
-                        ? loaded ? "" : "reading the flights …"
+                        ? loaded ? "" : model.stoppedProperty().get() ? "stopped" : "reading the flights …"
                         : answer.model().name() + ", "
                                 + Counted.of(answer.points().size(), "flight"));
     }

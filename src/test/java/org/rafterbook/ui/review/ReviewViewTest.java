@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
@@ -20,6 +21,7 @@ import org.rafterbook.ui.ReviewScreens;
 import org.rafterbook.ui.WaitingBackground;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.chart.Chart;
+import org.rafterbook.ui.kit.ProgressRule;
 import org.rafterbook.ui.shell.Shell;
 import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.work.ModelReview;
@@ -109,6 +111,26 @@ class ReviewViewTest {
         assertThat(Objects.requireNonNull(model.answer()).isComplete()).isTrue();
         assertThat(model.answer().points()).hasSize(9);
         assertThat(model.stoppedProperty().get()).isFalse();
+    }
+
+    @Test
+    void stoppedBeforeAnythingIsReadItSaysSoAndOffersToGoOn() {
+        ReviewScreens.evening(evenings);
+        WaitingBackground waiting = new WaitingBackground();
+        Tools waited = tools.on(new FxBackground(waiting, Runnable::run, tools.errors()));
+        Scene scene = Fx.show(ReviewScreens.shell(waited, evenings));
+        ProgressRule rule = (ProgressRule) scene.lookup(".progress");
+        Node esc = rule.getChildren().get(rule.getChildren().size() - 1);
+        Fx.click(esc, 1, 1);
+        waiting.run();
+        Fx.layOut(scene);
+        assertThat(OnShow.words(scene))
+                .contains("stopped", "Compute the effects")
+                .doesNotContain("reading the flights");
+        Fx.key(scene, KeyCode.C, "c");
+        waiting.run();
+        Fx.layOut(scene);
+        assertThat(OnShow.words(scene)).contains("4 and 3 flights").doesNotContain("stopped");
     }
 
     @Test
