@@ -223,8 +223,7 @@ class FlightQueriesTest {
                 .isEqualTo(f2.id());
         assertThat(line(r -> r.flights().lastOfModel(teasel.id())).flight().id())
                 .isEqualTo(aborted.id());
-        assertThat(line(r -> r.flights().lastWithMotorMass(t1)).flight().id())
-                .isEqualTo(f4.id());
+        assertThat(line(r -> r.flights().lastWithMotorMass(t1)).flight().id()).isEqualTo(f4.id());
         assertThat(list(logbook, r -> Arrays.asList(r.flights().lastWithMotorMass(m1))))
                 .containsExactly((FlightLine) null);
     }

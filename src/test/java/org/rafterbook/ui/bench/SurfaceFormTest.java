@@ -17,7 +17,6 @@ import org.rafterbook.airframe.Role;
 import org.rafterbook.airframe.Surface;
 import org.rafterbook.ui.Fx;
 import org.rafterbook.ui.FxTest;
-import org.rafterbook.ui.kit.Words;
 
 @FxTest
 class SurfaceFormTest {
@@ -86,7 +85,7 @@ class SurfaceFormTest {
     void crossedRibsAreRefusedBesideTheirRowsAndTheRibIsMarked() {
         takeRibs(rib(0, 0, 0.095), rib(0.12, 0.005, 0.07), rib(0.18, 0.01, 0.06));
         window.type("Rib 2, out", "190");
-        assertThat(window.sees(Words.unbroken("× Rib 3, out: 180.0 mm does not lie outside rib 2 at 190.0 mm.")))
+        assertThat(window.sees("× Rib 3, out: 180.0 mm does not lie outside rib 2 at 190.0 mm."))
                 .isTrue();
         assertThat(window.isMarked("Rib 3, out")).isTrue();
         assertThat(window.widthOf("Rib 3, out")).isCloseTo(window.widthOf("Rib 3, twist"), within(2.0));
