@@ -55,6 +55,7 @@ final class OpenWindow implements Logbooks, FirstSteps {
     private @Nullable Path last;
     private @Nullable BookInWindow open;
     private @Nullable String refusal;
+    private List<String> namedAsLost = List.of();
 
     /**
      * @param tools with a background for opening and closing logbooks
@@ -318,6 +319,21 @@ final class OpenWindow implements Logbooks, FirstSteps {
                 })
                 .entry()
                 .then(kept -> {}));
+    }
+
+    /** Whether the window may be left: what was flown and is not on disk is named first, and left the second time. */
+    boolean mayBeLeft() {
+        List<String> lost = watches.notOnDisk();
+        boolean may = lost.isEmpty() || lost.equals(namedAsLost);
+        namedAsLost = lost;
+        if (!may) {
+            tools.errors()
+                    .show(UserError.couldNot(
+                            "Not on disk, and lost if you leave: " + String.join("; ", lost)
+                                    + ". Note it down, or try again in the Hall; leaving once more leaves it.",
+                            null));
+        }
+        return may;
     }
 
     /** Leaves the places and closes the logbook once all is on disk; then does what follows. */

@@ -67,6 +67,11 @@ public final class Window {
             Supplier<FxBackground> background = () -> FxBackground.on(pool, errors);
             Tools tools = new Tools(errors, look, background.get(), new FxDialogs(() -> stage, look));
             OpenWindow window = new OpenWindow(shelf, tools, background, stage::setTitle, outset);
+            stage.setOnCloseRequest(event -> {
+                if (!window.mayBeLeft()) {
+                    event.consume();
+                }
+            });
             stage.setOnHidden(event -> {
                 hidden.countDown();
                 window.close(settled::countDown);

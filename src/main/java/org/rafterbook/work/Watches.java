@@ -2,12 +2,14 @@ package org.rafterbook.work;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.units.ClockTime;
 
 /**
  * The watches started in this run of the program, whichever logbook their flights are in, and the times that are not on disk
@@ -97,6 +99,19 @@ public final class Watches {
     /** The stopped time of a flight that is not on disk yet. */
     public Optional<Stopped> unkept(String flightId) {
         return Optional.ofNullable(unkept.get(flightId));
+    }
+
+    /** What would be lost if the program ended now: stopped times that were refused, and flights nothing of which is on disk. */
+    public List<String> notOnDisk() {
+        List<String> names = new ArrayList<>();
+        unkept.values().stream()
+                .filter(landing -> landing.refused() != null)
+                .forEach(landing -> names.add(landing.name() + " landed after "
+                        + ClockTime.minutesSeconds(landing.stop().durationS())));
+        unwritten.values().stream()
+                .filter(flight -> !unkept.containsKey(flight.launch().flightId()))
+                .forEach(flight -> names.add(flight.name() + " in the air"));
+        return names;
     }
 
     /** The first stopped time of a logbook's flights that was refused. */

@@ -31,6 +31,7 @@ import org.rafterbook.logbook.Mode;
 import org.rafterbook.ui.action.Errors;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.action.Problem;
+import org.rafterbook.ui.hall.RefusingStore;
 import org.rafterbook.ui.look.Look;
 import org.rafterbook.ui.look.TextSize;
 import org.rafterbook.ui.look.Theme;
@@ -339,6 +340,19 @@ class OpenWindowTest {
         stop();
         Flight flight = flights(own()).get(0).flight();
         assertThat(flight.durationS()).isPositive();
+    }
+
+    @Test
+    void aTimeThatIsNotOnDiskIsNamedBeforeTheWindowIsLeft() {
+        start();
+        key(KeyCode.SPACE, " ");
+        assertThat(window.mayBeLeft()).isTrue();
+        try (RefusingStore refusing = new RefusingStore(own())) {
+            key(KeyCode.SPACE, " ");
+            assertThat(window.mayBeLeft()).isFalse();
+            assertThat(problem()).contains("lost if you leave: Flight 1 landed after 0:0");
+            assertThat(window.mayBeLeft()).isTrue();
+        }
     }
 
     @Test

@@ -7,11 +7,11 @@ import java.sql.SQLException;
 import java.sql.Statement;
 
 /** A logbook's file that refuses to take anything about flights while this is open, as a full disk would. */
-final class RefusingStore implements AutoCloseable {
+public final class RefusingStore implements AutoCloseable {
 
     private final Path file;
 
-    RefusingStore(Path file) {
+    public RefusingStore(Path file) {
         this.file = file;
         sql(
                 "CREATE TRIGGER refuse_update BEFORE UPDATE ON flight BEGIN SELECT RAISE(ABORT, 'refused'); END",
