@@ -31,6 +31,7 @@ public final class FxBackground {
     private final Errors errors;
     private final Lane entries = new Lane();
     private final List<Runnable> whenQuiet = new ArrayList<>();
+    private @Nullable Problem refusedEntry;
     private int open;
 
     /** Without frames to wait for: what is to follow one follows at once. */
@@ -154,7 +155,7 @@ public final class FxBackground {
         private @Nullable Slot slot;
         private @Nullable Display display;
         private boolean entry;
-        private Consumer<Throwable> failed = errors::show;
+        private Consumer<Throwable> failed = this::show;
         private Runnable cancelled = () -> {};
 
         private Call(Job<? extends T> job) {
@@ -215,6 +216,9 @@ public final class FxBackground {
             handle.running = background.submit(job, fx, new Outcome<T>() {
                 @Override
                 public void done(T value) {
+                    if (entry) {
+                        forgetRefusal();
+                    }
                     close(() -> taker.accept(value));
                 }
 
@@ -245,6 +249,21 @@ public final class FxBackground {
             if (display != null && !handle.ended()) {
                 display.started(handle);
             }
+        }
+
+        private void show(Throwable failure) {
+            errors.show(failure);
+            if (entry) {
+                refusedEntry = errors.shownProperty().get();
+            }
+        }
+
+        /** An entry that was kept makes the refusal of the one before an old story. */
+        private void forgetRefusal() {
+            if (refusedEntry != null && refusedEntry == errors.shownProperty().get()) {
+                errors.clear();
+            }
+            refusedEntry = null;
         }
 
         private void end(Runnable what) {

@@ -28,6 +28,12 @@ public final class Notice extends HBox {
         return notice;
     }
 
+    /** Never lower than its sentences. */
+    @Override
+    protected double computeMinHeight(double width) {
+        return computePrefHeight(width);
+    }
+
     /** Shows the sentences. */
     public void say(String first, String second) {
         lead.setText(first);

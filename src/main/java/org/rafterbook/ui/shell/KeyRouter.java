@@ -2,6 +2,7 @@ package org.rafterbook.ui.shell;
 
 import java.util.HashSet;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import javafx.event.ActionEvent;
 import javafx.scene.Node;
@@ -39,13 +40,18 @@ final class KeyRouter {
 
     private final Supplier<Keys> here;
     private final Keys everywhere;
+    private final BooleanSupplier wrong;
     private final CapsOverlay caps;
     private final Set<KeyCode> down = new HashSet<>();
     private boolean swallowTyped;
 
-    KeyRouter(Supplier<Keys> here, Keys everywhere, CapsOverlay caps) {
+    /**
+     * @param wrong whether an error is in sight, which Esc takes away before it does what the place has for it
+     */
+    KeyRouter(Supplier<Keys> here, Keys everywhere, BooleanSupplier wrong, CapsOverlay caps) {
         this.here = here;
         this.everywhere = everywhere;
+        this.wrong = wrong;
         this.caps = caps;
     }
 
@@ -117,7 +123,8 @@ final class KeyRouter {
     }
 
     private @Nullable Action find(String key) {
-        Action action = here.get().find(key);
+        Action action =
+                key.equals("Esc") && wrong.getAsBoolean() ? null : here.get().find(key);
         return action == null ? everywhere.find(key) : action;
     }
 

@@ -85,7 +85,11 @@ public final class Shell extends StackPane {
         content.setMinSize(0, 0);
         getChildren().addAll(window, help, caps);
         tools.showing().subscribe(this::go);
-        KeyRouter router = new KeyRouter(() -> help.isVisible() ? noKeys : keys(), everywhere, caps);
+        KeyRouter router = new KeyRouter(
+                () -> help.isVisible() ? noKeys : keys(),
+                everywhere,
+                () -> tools.errors().shownProperty().get() != null,
+                caps);
         sceneProperty().subscribe(scene -> {
             if (scene != null) {
                 router.listen(scene);

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.rafterbook.ui.FxTest;
 import org.rafterbook.ui.WaitingBackground;
 import org.rafterbook.units.UserError;
+import org.rafterbook.work.Job;
 import org.rafterbook.work.Running;
 import org.rafterbook.work.Step;
 
@@ -35,6 +36,23 @@ class FxBackgroundTest {
                 .then(heard::add);
         assertThat(errors.shownProperty().get()).isNotNull();
     }
+
+    @Test
+    void anEntryThatIsKeptTakesTheRefusalOfTheOneBeforeAway() {
+        FxBackground background = FxBackground.onTheSpot(errors);
+        background.call(AN_ERROR).entry().then(value -> {});
+        background.call(progress -> "read").then(value -> {});
+        assertThat(errors.shownProperty().get()).as("only read").isNotNull();
+        background.call(progress -> "kept").entry().then(value -> {});
+        assertThat(errors.shownProperty().get()).isNull();
+        background.call(AN_ERROR).then(value -> {});
+        background.call(progress -> "kept").entry().then(value -> {});
+        assertThat(errors.shownProperty().get()).as("no entry failed").isNotNull();
+    }
+
+    private static final Job<String> AN_ERROR = progress -> {
+        throw UserError.badInput("crossed.json: the ribs cross.");
+    };
 
     @Test
     void whatFollowsMayThrowWithoutHarm() {

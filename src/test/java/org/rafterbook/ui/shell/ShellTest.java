@@ -17,6 +17,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
@@ -259,6 +260,30 @@ class ShellTest {
         assertThat(texts("bold")).contains("The disk is full.");
         Fx.key(scene, KeyCode.ESCAPE, "");
         assertThat(scene.getRoot().lookup(".under-head").isVisible()).isFalse();
+    }
+
+    @Test
+    void escapeTakesAnErrorAwayBeforeItIsThePlaces() {
+        hall().keys.on("Esc", "Leave it", () -> heard.add("left"));
+        hall().button.requestFocus();
+        tools.errors().show(UserError.couldNot("The disk is full.", null));
+        Fx.key(scene, KeyCode.ESCAPE, "");
+        assertThat(tools.errors().shownProperty().get()).isNull();
+        assertThat(heard).isEmpty();
+        Fx.key(scene, KeyCode.ESCAPE, "");
+        assertThat(heard).containsExactly("left");
+    }
+
+    @Test
+    void anErrorsBarIsAsHighAsItsWordsHoweverLittleRoomThereIs() {
+        tools.errors().show(UserError.couldNot("The disk is full. ".repeat(30), null));
+        hall().button.setMinHeight(4000);
+        Fx.layOut(scene);
+        Region bar = (Region) scene.getRoot().lookup(".under-head");
+        assertThat(bar.getHeight()).isGreaterThanOrEqualTo(bar.prefHeight(bar.getWidth()));
+        Region close = (Region) bar.lookup(".link");
+        assertThat(close.getHeight()).isGreaterThanOrEqualTo(close.prefHeight(-1));
+        assertThat(close.getBoundsInParent().getMaxY()).isLessThanOrEqualTo(bar.getHeight());
     }
 
     @Test
