@@ -19,11 +19,18 @@ import org.rafterbook.units.Unit;
 /** Paints an airframe from above. */
 final class AboveView {
 
+    private static final double LINE_PX = 14;
+
     private final Pen pen;
     private final Outline outline;
     private final AirframeFit fit;
+    private final Labels labels;
 
-    AboveView(Pen pen, Outline outline, AirframeFit fit) {
+    /** How far to the left the wings' names reach. */
+    private double namesPx = Double.POSITIVE_INFINITY;
+
+    AboveView(Pen pen, Outline outline, AirframeFit fit, Labels labels) {
+        this.labels = labels;
         this.pen = pen;
         this.outline = outline;
         this.fit = fit;
@@ -54,7 +61,7 @@ final class AboveView {
         stick(airframe);
         for (Surface s : airframe.surfaces()) {
             if (s.role() != Role.FIN) {
-                name(s, s == lower);
+                name(s, s == lower, wings.wings());
             }
         }
     }
@@ -104,38 +111,65 @@ final class AboveView {
         return aft;
     }
 
-    /** A wing's name stands ahead of its right tip, that of a wing below behind its left tip, a tailplane's behind it. */
-    private void name(Surface s, boolean below) {
+    /**
+     * A wing's name stands ahead of its right tip, that of a wing below behind its left tip, a tailplane's behind it; on
+     * no other wing, and one below the other where several tips lie there.
+     */
+    private void name(Surface s, boolean below, List<Surface> wings) {
         boolean ahead = s.role() == Role.WING && !below;
         Rib tip = last(ahead ? s.ribs() : s.leftRibs());
         double y = outline.y(s, tip.outM(), ahead) + pen.px(ahead ? 14 : -12);
-        double aft = s.edgeAftM() + (ahead ? 0 : s.ribs().get(0).chordM());
-        pen.textOn(
-                Token.SHEET,
-                s.name() + (below ? ", below" : ""),
-                outline.x(aft) + pen.px(ahead ? -6 : 6),
-                y,
-                TextRole.SMALL,
-                Token.INK,
-                ahead ? HPos.RIGHT : HPos.LEFT,
-                VPos.CENTER);
+        String words = s.name() + (below ? ", below" : "");
+        double width = pen.textWidth(words, TextRole.SMALL);
+        double edge = ahead ? s.edgeAftM() : s.edgeAftM() + s.ribs().get(0).chordM();
+        for (Surface wing : s.role() == Role.WING ? wings : List.<Surface>of()) {
+            if (outline.y(wing, last(wing.ribs()).outM(), true) < y
+                    && outline.y(wing, last(wing.leftRibs()).outM(), false) > y) {
+                edge = ahead ? Math.min(edge, foremost(wing)) : Math.max(edge, aftmost(wing));
+            }
+        }
+        double left = outline.x(edge) + (ahead ? -pen.px(6) - width : pen.px(6));
+        Labels.Box place =
+                labels.place(Labels.line(pen, words, TextRole.SMALL, left, y), 0, pen.px(ahead ? LINE_PX : -LINE_PX));
+        pen.textOn(Token.SHEET, words, place.left(), place.middle(), TextRole.SMALL, Token.INK, HPos.LEFT, VPos.CENTER);
+        if (ahead) {
+            namesPx = Math.min(namesPx, place.left());
+        }
     }
 
-    /** The span of the longest wing at the left, tip to tip. */
+    private static double foremost(Surface s) {
+        double edge = s.edgeAftM();
+        for (Rib rib : s.ribs()) {
+            edge = Math.min(edge, s.edgeAftM() + rib.edgeAftM());
+        }
+        return edge;
+    }
+
+    private static double aftmost(Surface s) {
+        double edge = s.edgeAftM();
+        for (Rib rib : s.ribs()) {
+            edge = Math.max(edge, s.edgeAftM() + rib.edgeAftM() + rib.chordM());
+        }
+        return edge;
+    }
+
+    /** The span of the longest wing at the left, tip to tip, ahead of all wings and their names. */
     void dimensions(Airframe airframe) {
         Surface longest = null;
         double span = 0;
+        double ahead = 0;
         for (Surface s : airframe.surfaces()) {
             double own = span(s);
             if (s.role() != Role.FIN && own > span) {
                 span = own;
                 longest = s;
             }
+            ahead = s.role() == Role.FIN ? ahead : Math.min(ahead, foremost(s));
         }
         if (longest != null) {
             double top = outline.y(longest, last(longest.ribs()).outM(), true);
             double foot = outline.y(longest, last(longest.leftRibs()).outM(), false);
-            double x = Math.min(outline.x(0), outline.x(longest.edgeAftM())) - pen.px(24);
+            double x = Math.max(pen.px(16), Math.min(outline.x(ahead) - pen.px(24), namesPx - pen.px(8)));
             arrow(x, fit.middlePx() - pen.px(9), x, top);
             arrow(x, fit.middlePx() + pen.px(9), x, foot);
             pen.textOn(

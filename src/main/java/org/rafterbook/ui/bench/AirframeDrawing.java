@@ -80,8 +80,14 @@ final class AirframeDrawing extends Drawing {
         if (airframe == null || airframe.surfaces().isEmpty()) {
             return;
         }
-        AboveView above = new AboveView(pen, new Outline(x, laid.middlePx()), laid);
-        SideView side = new SideView(pen, x, laid);
+        Labels labels = new Labels();
+        MarginAnswer margin = subject.margin();
+        PointsView points = margin == null ? null : new PointsView(pen, x, laid, margin);
+        if (points != null) {
+            points.keepPlaces(labels);
+        }
+        AboveView above = new AboveView(pen, new Outline(x, laid.middlePx()), laid, labels);
+        SideView side = new SideView(pen, x, laid, labels);
         Airframe ghost = subject.ghost();
         above.paint(airframe);
         side.paint(airframe);
@@ -94,21 +100,22 @@ final class AirframeDrawing extends Drawing {
             above.dimensions(airframe);
             side.dimensions(airframe);
         }
+        if (points != null) {
+            points.paint(subject.wishedLow(), subject.wishedHigh());
+        }
         caption(pen, "From above", pen.px(14));
         caption(pen, "From the left side", laid.sideTopPx() + pen.px(12));
-        points(pen, laid, airframe);
+        if (margin != null) {
+            inset(pen, margin, airframe);
+        }
     }
 
     private static void caption(Pen pen, String text, double y) {
         pen.textOn(Token.SHEET, text, pen.px(13), y, TextRole.CAPTION, Token.INK, HPos.LEFT, VPos.CENTER);
     }
 
-    private void points(Pen pen, AirframeFit laid, Airframe airframe) {
-        MarginAnswer margin = subject.margin();
-        if (margin == null) {
-            return;
-        }
-        new PointsView(pen, x, laid, margin).paint(subject.wishedLow(), subject.wishedHigh());
+    /** The two points along the mean chord, where they lie too near each other on the drawing. */
+    private void inset(Pen pen, MarginAnswer margin, Airframe airframe) {
         Double balance = margin.balanceM();
         Double neutral = margin.neutralPointM();
         WingGeometry wings = WingGeometry.of(airframe);

@@ -28,6 +28,7 @@ record AirframeFit(double lowMm, double highMm, double pxPerMm, double middlePx,
     private record Extent(double fore, double aft, double left, double right, double low, double high) {
 
         static Extent of(Airframe airframe) {
+            double fore = -25;
             double aft = 120;
             double left = 40;
             double right = 40;
@@ -36,6 +37,7 @@ record AirframeFit(double lowMm, double highMm, double pxPerMm, double middlePx,
             for (Surface s : airframe.surfaces()) {
                 for (Rib rib : s.ribs()) {
                     boolean fin = s.role() == Role.FIN;
+                    fore = Math.min(fore, 1000 * (s.edgeAftM() + rib.edgeAftM()));
                     aft = Math.max(aft, 1000 * (s.edgeAftM() + rib.edgeAftM() + rib.chordM()));
                     right = fin ? right : Math.max(right, 1000 * (rib.outM() - s.offsetLeftM()));
                     high = Math.max(high, 1000 * (s.riseM() + rib.riseM() + (fin ? rib.outM() : 0.006)));
@@ -45,7 +47,7 @@ record AirframeFit(double lowMm, double highMm, double pxPerMm, double middlePx,
                     left = s.role() == Role.FIN ? left : Math.max(left, 1000 * (rib.outM() + s.offsetLeftM()));
                 }
             }
-            return new Extent(-25, aft, left, right, low, high);
+            return new Extent(fore, aft, left, right, low, high);
         }
     }
 

@@ -45,7 +45,7 @@ final class PointsView {
         if (neutral != null) {
             pen.stroke(Token.INK, 1).dashed(3, 3);
             pen.line(x(neutral), fit.middlePx() - pen.px(60), x(neutral), fit.stickPx() - pen.px(16));
-            neutral(neutral, chord, balance != null && neutral < balance);
+            neutral(neutral, balance != null && neutral < balance);
         }
         if (balance != null) {
             balance(balance);
@@ -53,6 +53,40 @@ final class PointsView {
         if (balance != null && neutral != null && chord != null) {
             dimension(balance, neutral, chord);
         }
+    }
+
+    /** Keeps the places of the words beside the neutral point, from which other words have to stay away. */
+    void keepPlaces(Labels labels) {
+        Double neutral = margin.neutralPointM();
+        if (neutral != null) {
+            double x = wordsPx(neutral);
+            String beside = "  "; // what is moved on does not touch them
+            labels.take(Labels.line(pen, neutralWords(neutral) + beside, TextRole.SMALL_BOLD, x, sidePx() - pen.px(6)));
+            labels.take(Labels.line(pen, bandWords() + beside, TextRole.SMALL, x, sidePx() + pen.px(8)));
+        }
+    }
+
+    private double sidePx() {
+        return fit.stickPx() - pen.px(34);
+    }
+
+    /** Half of the neutral point's band, 0 where none is to be read. */
+    private double bandM() {
+        Double band = margin.band();
+        Double chord = margin.meanChordM();
+        return band == null || chord == null || band < MarginWords.LEAST ? 0 : band * chord;
+    }
+
+    private double wordsPx(double neutral) {
+        return x(neutral) + pen.px(14) + Math.max(0, x(neutral + bandM()) - x(neutral) - pen.px(8));
+    }
+
+    private static String neutralWords(double neutral) {
+        return "neutral " + QuantityFormat.rounded(neutral * 1000, 1);
+    }
+
+    private String bandWords() {
+        return bandM() == 0 ? "" : "± " + QuantityFormat.rounded(bandM() * 1000, 1);
     }
 
     private void wished(double from, double to) {
@@ -76,23 +110,23 @@ final class PointsView {
     private void balance(double balance) {
         Symbols.balanceFromSide(pen, x(balance), fit.stickPx() + 2);
         Symbols.balanceFromAbove(pen, x(balance), fit.middlePx());
+        String words = "balance " + QuantityFormat.rounded(balance * 1000, 1);
+        boolean ahead = x(balance) - pen.px(18) > pen.textWidth(words, TextRole.SMALL_BOLD);
         pen.textOn(
                 Token.SHEET,
-                "balance " + QuantityFormat.rounded(balance * 1000, 1),
-                x(balance) - pen.px(14),
+                words,
+                x(balance) + pen.px(ahead ? -14 : 14),
                 fit.stickPx() + pen.px(18),
                 TextRole.SMALL_BOLD,
                 Token.INK,
-                HPos.RIGHT,
+                ahead ? HPos.RIGHT : HPos.LEFT,
                 VPos.CENTER);
     }
 
-    private void neutral(double neutral, @Nullable Double chord, boolean unstable) {
-        Double band = margin.band();
-        Double share = band == null || band < MarginWords.LEAST ? null : band;
-        double side = fit.stickPx() - pen.px(34);
-        if (share != null && chord != null) {
-            double half = share * chord;
+    private void neutral(double neutral, boolean unstable) {
+        double side = sidePx();
+        double half = bandM();
+        if (half > 0) {
             Symbols.neutralBand(pen, x(neutral - half), x(neutral + half), side - pen.px(12), side + pen.px(12));
             Symbols.neutralBand(
                     pen,
@@ -103,24 +137,20 @@ final class PointsView {
         }
         Symbols.neutralFromSide(pen, x(neutral), side);
         Symbols.neutralFromAbove(pen, x(neutral), fit.middlePx());
-        double text = x(neutral)
-                + pen.px(14)
-                + (share == null || chord == null
-                        ? 0
-                        : Math.max(0, x(neutral + share * chord) - x(neutral) - pen.px(8)));
+        double text = wordsPx(neutral);
         pen.textOn(
                 Token.SHEET,
-                "neutral " + QuantityFormat.rounded(neutral * 1000, 1),
+                neutralWords(neutral),
                 text,
                 side - pen.px(6),
                 TextRole.SMALL_BOLD,
                 unstable ? Token.STOP : Token.INK,
                 HPos.LEFT,
                 VPos.CENTER);
-        if (share != null && chord != null) {
+        if (half > 0) {
             pen.textOn(
                     Token.SHEET,
-                    "± " + QuantityFormat.rounded(share * chord * 1000, 1),
+                    bandWords(),
                     text,
                     side + pen.px(8),
                     TextRole.SMALL,

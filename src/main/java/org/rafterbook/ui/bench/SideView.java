@@ -22,8 +22,10 @@ final class SideView {
     private final Pen pen;
     private final Scale x;
     private final AirframeFit fit;
+    private final Labels labels;
 
-    SideView(Pen pen, Scale x, AirframeFit fit) {
+    SideView(Pen pen, Scale x, AirframeFit fit, Labels labels) {
+        this.labels = labels;
         this.pen = pen;
         this.x = x;
         this.fit = fit;
@@ -89,11 +91,15 @@ final class SideView {
             curve(s, tip);
         }
         if (Math.abs(tip.riseM()) > 0.002 && fit.isRoomy(pen.px(1))) {
+            String words = "tips, raised " + QuantityFormat.rounded(tip.riseM() * 1000, 0);
+            double behind = x(s.edgeAftM() + s.ribs().get(0).chordM()) + pen.px(6);
+            Labels.Box place = labels.place(
+                    Labels.line(pen, words, TextRole.SMALL, behind, y(s.riseM() + tip.riseM())), pen.px(8), 0);
             pen.textOn(
                     Token.SHEET,
-                    "tips, raised " + QuantityFormat.rounded(tip.riseM() * 1000, 0),
-                    x(s.edgeAftM() + s.ribs().get(0).chordM()) + pen.px(6),
-                    y(s.riseM() + tip.riseM()),
+                    words,
+                    place.left(),
+                    place.middle(),
                     TextRole.SMALL,
                     Token.INK_2,
                     HPos.LEFT,

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -17,8 +18,15 @@ import javafx.scene.Parent;
 import javafx.scene.control.CheckBox;
 import javafx.scene.input.KeyCode;
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.airframe.Airframe;
+import org.rafterbook.airframe.MotorPlace;
+import org.rafterbook.airframe.Planforms;
+import org.rafterbook.airframe.Rib;
+import org.rafterbook.airframe.Role;
 import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
+import org.rafterbook.airframe.Surface;
+import org.rafterbook.exchange.AirframeSheet;
 import org.rafterbook.logbook.Mode;
 import org.rafterbook.rules.ClassSheet;
 import org.rafterbook.ui.Fx;
@@ -44,6 +52,7 @@ public final class BenchScreens {
                 new Screen("bench-empty", tools -> shell(tools, empty(), "", b -> {})),
                 on("bench-one-wing", "Teasel"),
                 on("bench-two-wings", "Quire"),
+                on("bench-three-wings", "Sallow", BenchScreens::threeWings),
                 on("bench-turned", "Teasel", BenchScreens::wish, "P", "←", "←", "←"),
                 on("bench-sketches", "Quire", BenchScreens::sketches, "X"),
                 designs("bench-designs"),
@@ -114,6 +123,25 @@ public final class BenchScreens {
                     .filter(s -> "upper.rise_mm".equals(s.path()))
                     .forEach(s -> book.riggings().sketch(now.version().id(), Map.of(s.id(), Setting.of(rise)), null));
         }
+    }
+
+    /** A model of three wings over each other, each a little ahead of the one below. */
+    private static void threeWings(Book book) {
+        List<Surface> surfaces = new ArrayList<>();
+        for (int i = 0; i < 3; i++) {
+            surfaces.add(Surface.symmetric(
+                    i == 0 ? "wing" : "wing" + (i + 1),
+                    Role.WING,
+                    -0.02 * i,
+                    0.07 * i,
+                    0.035,
+                    0.04,
+                    List.of(new Rib(0, 0, 0.11, 0, 0), new Rib(0.21, 0.02, 0.07, 0.04, 0))));
+        }
+        surfaces.add(Surface.symmetric("tail", Role.TAILPLANE, 0.34, 0, 0, 0, Planforms.rectangle(0.27, 0.08)));
+        book.sheets()
+                .take(new AirframeSheet(
+                        "Sallow", "", new Airframe(surfaces, List.of(), 0.04, new MotorPlace(0.001, 0.12))));
     }
 
     /** Designs of every model side by side. */
