@@ -183,7 +183,7 @@ final class SketchTable implements BenchPage {
 
     /** The same name in which no line ends before its unit. */
     private static String unbroken(String name) {
-        return name.replace(", ", ",\u00a0");
+        return name.replaceFirst(", (?=[^,]*$)", ",\u00a0");
     }
 
     /** Of the columns only the one of the lines' names gives way: a cut number is a wrong one. */

@@ -36,6 +36,7 @@ import org.rafterbook.ui.shell.PlaceId;
 import org.rafterbook.ui.shell.Shell;
 import org.rafterbook.ui.shell.Tools;
 import org.rafterbook.units.DisplayUnits;
+import org.rafterbook.units.UserError;
 import org.rafterbook.work.Book;
 import org.rafterbook.work.DemoFiles;
 import org.rafterbook.work.Rigged;
@@ -53,6 +54,13 @@ public final class BenchScreens {
                 on("bench-one-wing", "Teasel"),
                 on("bench-two-wings", "Quire"),
                 on("bench-three-wings", "Sallow", BenchScreens::threeWings),
+                new Screen("bench-refused", tools -> {
+                    Parent shell = shell(tools, demo(), "Quire", b -> {});
+                    tools.errors()
+                            .show(UserError.badInput("crossed.json: surface 'wing', ribs number 3 lies nearer the"
+                                    + " middle than the rib before it; ribs run outward."));
+                    return shell;
+                }),
                 on("bench-turned", "Teasel", BenchScreens::wish, "P", "←", "←", "←"),
                 on("bench-sketches", "Quire", BenchScreens::sketches, "X"),
                 designs("bench-designs"),
