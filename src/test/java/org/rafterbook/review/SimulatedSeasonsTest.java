@@ -2,6 +2,7 @@ package org.rafterbook.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -54,9 +55,11 @@ class SimulatedSeasonsTest {
     private static SeasonTally run(Scenario scenario, int seasons) {
         double threshold = SimulatedSeason.threshold(scenario);
         SeasonTally tally = new SeasonTally();
-        for (long seed = FIRST_SEED; seed < FIRST_SEED + seasons; seed++) {
-            tally.add(SimulatedSeason.of(scenario, seed, threshold));
-        }
+        LongStream.range(FIRST_SEED, FIRST_SEED + seasons)
+                .parallel()
+                .mapToObj(seed -> SimulatedSeason.of(scenario, seed, threshold))
+                .toList()
+                .forEach(tally::add);
         System.out.println("simulated seasons '" + scenario + "', seeds " + FIRST_SEED + " to "
                 + (FIRST_SEED + seasons - 1) + ": " + tally);
         return tally;

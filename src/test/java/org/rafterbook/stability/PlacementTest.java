@@ -4,8 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Collectors;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -42,9 +46,30 @@ class PlacementTest {
         return LongStream.rangeClosed(101, 150);
     }
 
+    private static Map<Long, Optional<Throwable>> outcomes = Map.of();
+
+    /** On as many cores as there are. */
+    @BeforeAll
+    static void randomAirframes() {
+        outcomes = seeds().parallel().boxed().collect(Collectors.toConcurrentMap(seed -> seed, PlacementTest::outcome));
+    }
+
+    private static Optional<Throwable> outcome(long seed) {
+        try {
+            place(seed);
+            return Optional.empty();
+        } catch (AssertionError | RuntimeException e) {
+            return Optional.of(e);
+        }
+    }
+
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void wingPlaceAndBallastOfRandomAirframes(long seed) {
+        assertThat(outcomes.get(seed)).isEmpty();
+    }
+
+    private static void place(long seed) {
         Airframe airframe = Arrangements.of(seed);
         Random random = new Random(seed);
         double wished = 0.02 + 0.2 * random.nextDouble();
