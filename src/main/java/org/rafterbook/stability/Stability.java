@@ -16,7 +16,7 @@ import org.rafterbook.airframe.WingGeometry;
 public final class Stability {
 
     /** Changes whenever the same airframe may get another answer: kept answers of older engines are computed anew. */
-    public static final String ENGINE_VERSION = "lattice-2";
+    public static final String ENGINE_VERSION = "lattice-3";
 
     private Stability() {}
 
