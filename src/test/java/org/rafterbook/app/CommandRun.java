@@ -48,6 +48,7 @@ record CommandRun(int code, String out, String err) {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.add("-XX:TieredStopAtLevel=1");
+        command.add("--enable-native-access=ALL-UNNAMED"); // as the jar's manifest says
         command.addAll(options);
         command.add("-cp");
         command.add(System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")));
