@@ -27,6 +27,13 @@ public interface Reader {
      */
     <R extends Record> List<R> where(Class<R> type, String component, @Nullable Object value);
 
+    /**
+     * The records that hold a value and anything at all in another component, in id order.
+     *
+     * @param filled name of the component that must not be null
+     */
+    <R extends Record> List<R> whereFilled(Class<R> type, String component, @Nullable Object value, String filled);
+
     /** The records that hold any of the values, in id order; any number of values. */
     <R extends Record> List<R> whereIn(Class<R> type, String component, Collection<?> values);
 

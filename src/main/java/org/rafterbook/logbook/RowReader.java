@@ -63,6 +63,18 @@ sealed class RowReader implements Reader permits RowWriter {
     }
 
     @Override
+    public final <R extends Record> List<R> whereFilled(
+            Class<R> type, String component, @Nullable Object value, String filled) {
+        RecordTable<R> table = Tables.of(type);
+        Column column = table.column(component);
+        return sql().list(
+                        select(table) + " AND t.\"" + column.name() + "\" IS ? AND t.\""
+                                + table.column(filled).name() + "\" IS NOT NULL ORDER BY t.id",
+                        rows -> table.read(rows, 1),
+                        column.encode(value));
+    }
+
+    @Override
     public final <R extends Record> List<R> whereIn(Class<R> type, String component, Collection<?> values) {
         RecordTable<R> table = Tables.of(type);
         Column column = table.column(component);

@@ -79,20 +79,27 @@ record Permutation(double p, boolean everyArrangement) {
 
     /** n_a n_b / n times the difference of means, from the sum over the first label alone. */
     private static double difference(Cell cell, double sumFrom) {
+        return expected(cell) - sumFrom;
+    }
+
+    /** The sum over the first label if both had the same mean. */
+    private static double expected(Cell cell) {
         double all = 0;
         for (int i = 0; i < cell.size(); i++) {
             all += cell.value(i);
         }
-        return all * cell.countFrom() / cell.size() - sumFrom;
+        return all * cell.countFrom() / cell.size();
     }
 
     private static Permutation drawn(List<Cell> cells, double least) {
         Well19937c random = new Well19937c(SEED);
+        double[] expected = cells.stream().mapToDouble(Permutation::expected).toArray();
+        int[] from = cells.stream().mapToInt(Cell::countFrom).toArray();
         int hits = 0;
         for (int draw = 0; draw < RANDOM; draw++) {
             double sum = 0;
-            for (Cell cell : cells) {
-                sum += difference(cell, randomSumFrom(cell, random));
+            for (int c = 0; c < expected.length; c++) {
+                sum += expected[c] - randomSum(cells.get(c), from[c], random);
             }
             if (Math.abs(sum) >= least) {
                 hits++;
@@ -101,10 +108,10 @@ record Permutation(double p, boolean everyArrangement) {
         return new Permutation((hits + 1.0) / (RANDOM + 1), false);
     }
 
-    /** Sum over a random choice of the stratum's flights, by selection sampling. */
-    private static double randomSumFrom(Cell cell, Well19937c random) {
+    /** Sum over a random choice of so many of the stratum's flights, by selection sampling. */
+    private static double randomSum(Cell cell, int count, Well19937c random) {
         double sum = 0;
-        int left = cell.countFrom();
+        int left = count;
         for (int i = 0; left > 0; i++) {
             if (random.nextInt(cell.size() - i) < left) {
                 sum += cell.value(i);

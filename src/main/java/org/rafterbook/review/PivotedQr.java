@@ -17,6 +17,9 @@ final class PivotedQr {
 
     private final double[] diagonal;
     private final double[] lengths;
+    /** Sum of squares of what is left of each column. */
+    private final double[] left;
+
     private final int[] order;
     private final int rank;
 
@@ -29,6 +32,7 @@ final class PivotedQr {
         int columns = rows[0].length;
         work = new double[columns][rows.length];
         lengths = new double[columns];
+        left = new double[columns];
         order = new int[columns];
         for (int j = 0; j < columns; j++) {
             for (int i = 0; i < rows.length; i++) {
@@ -39,6 +43,7 @@ final class PivotedQr {
             for (int i = 0; i < rows.length; i++) {
                 work[j][i] /= lengths[j];
             }
+            left[j] = squares(work[j], 0);
             order[j] = j;
         }
         int most = Math.min(rows.length, columns);
@@ -60,10 +65,9 @@ final class PivotedQr {
         int longest = k;
         double best = -1;
         for (int j = k; j < work.length; j++) {
-            double left = squares(work[j], k);
             // Columns of equal length keep their order, whatever rounding says.
-            if (left > best * (1 + 1e-12)) {
-                best = left;
+            if (left[j] > best * (1 + 1e-12)) {
+                best = left[j];
                 longest = j;
             }
         }
@@ -76,12 +80,15 @@ final class PivotedQr {
         double length = lengths[longest];
         lengths[longest] = lengths[k];
         lengths[k] = length;
+        double squares = left[longest];
+        left[longest] = left[k];
+        left[k] = squares;
     }
 
     /** Turns what is left of column k onto the axis and the columns behind it with it. */
     private void reflect(int k) {
         double[] v = work[k];
-        double length = Math.sqrt(squares(v, k));
+        double length = Math.sqrt(left[k]);
         diagonal[k] = v[k] > 0 ? -length : length;
         if (length == 0) {
             return;
@@ -89,19 +96,27 @@ final class PivotedQr {
         v[k] -= diagonal[k];
         double half = -diagonal[k] * v[k];
         for (int j = k + 1; j < work.length; j++) {
-            reflect(v, k, half, work[j]);
+            boolean turned = reflect(v, k, half, work[j]);
+            if (turned || work[j][k] != 0) {
+                left[j] = squares(work[j], k + 1);
+            }
         }
     }
 
-    private static void reflect(double[] v, int k, double half, double[] x) {
+    /** False where the column is at right angles to the reflection and stays as it is, as most days' columns are. */
+    private static boolean reflect(double[] v, int k, double half, double[] x) {
         double dot = 0;
         for (int i = k; i < x.length; i++) {
             dot += v[i] * x[i];
+        }
+        if (dot == 0) {
+            return false;
         }
         double scale = dot / half;
         for (int i = k; i < x.length; i++) {
             x[i] -= scale * v[i];
         }
+        return true;
     }
 
     private static double squares(double[] column, int from) {

@@ -94,10 +94,7 @@ public final class Book implements AutoCloseable {
 
     /** The Review of this logbook. */
     public ReviewDesk review() {
-        return new ReviewDesk(this, (versionId, motorId, fraction) -> {
-            Double margin = margins.ofVersion(versionId, motorId, fraction).margin();
-            return margin == null ? null : margin * 100;
-        });
+        return new ReviewDesk(this, margins);
     }
 
     /** The Hall of this logbook. */

@@ -47,6 +47,11 @@ final class KeptStability {
         return isHidden(airframe) ? Stability.analyse(airframe) : known.of(shape, () -> fromLogbook(airframe, shape));
     }
 
+    /** True where asking for the answer costs nothing. */
+    boolean isInMemory(Airframe airframe) {
+        return isHidden(airframe) || known.find(Stability.shape(airframe)).isPresent();
+    }
+
     /** The answer for an airframe that is only looked at, such as a wing under the pointer: it is not kept. */
     StabilityAnswer glance(Airframe airframe) {
         if (isHidden(airframe)) {

@@ -1,6 +1,7 @@
 package org.rafterbook.work;
 
 import org.jspecify.annotations.Nullable;
+import org.rafterbook.airframe.Version;
 
 /** Stability margins as flown; how they are computed is somebody else's. */
 @FunctionalInterface
@@ -17,4 +18,9 @@ public interface MarginPercent {
      */
     @Nullable
     Double percent(String versionId, @Nullable String motorId, double fraction);
+
+    /** True where it is told at once: nothing has to be computed or looked up for this version's shape. */
+    default boolean isQuick(Version version) {
+        return true;
+    }
 }

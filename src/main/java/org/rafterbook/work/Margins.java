@@ -26,7 +26,7 @@ import org.rafterbook.stability.TrimAnswer;
 import org.rafterbook.stability.TrimConditions;
 
 /** Stability margins of sheets, versions and flights: the one place where geometry, balance and motor meet. */
-public final class Margins {
+public final class Margins implements MarginPercent {
 
     private final Logbook logbook;
     private final KeptStability shapes;
@@ -74,6 +74,18 @@ public final class Margins {
                 closed.reason() == null ? closed.error() : closed.reason(),
                 null,
                 stability.missing() != null ? stability.missing() : margin == null ? balance.missing() : null);
+    }
+
+    @Override
+    public @Nullable Double percent(String versionId, @Nullable String motorId, double fraction) {
+        Double margin = ofVersion(versionId, motorId, fraction).margin();
+        return margin == null ? null : margin * 100;
+    }
+
+    @Override
+    public boolean isQuick(Version version) {
+        Airframe geometry = Geometry.of(version);
+        return geometry == null || shapes.isInMemory(geometry);
     }
 
     /**
@@ -141,8 +153,7 @@ public final class Margins {
     private @Nullable KnownZero zero(Reader reader, Version version) {
         Version known = version.zeroShiftM() != null
                 ? version
-                : reader.where(Version.class, "modelId", version.modelId()).stream()
-                        .filter(v -> v.zeroShiftM() != null)
+                : reader.whereFilled(Version.class, "modelId", version.modelId(), "zeroShiftM").stream()
                         .max(Comparator.comparing(Version::number))
                         .orElse(null);
         Airframe geometry = known == null ? null : Geometry.of(known);

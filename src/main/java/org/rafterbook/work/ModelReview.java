@@ -31,6 +31,7 @@ import org.rafterbook.review.SeasonPlans;
  * @param ceiling the chance to touch what is in the way where the model flew last; null before it is computed
  * @param columns names of the settings as the columns of a table of flights have them, by the setting's key
  * @param lateFlags true where flights flagged after their time was known, or nobody knows when, are left out too
+ * @param marginsOpen true where margins are missing because they have still to be computed
  */
 public record ModelReview(
         Model model,
@@ -47,7 +48,8 @@ public record ModelReview(
         List<GoBack> back,
         @Nullable Answer<TouchRisk> ceiling,
         Map<String, String> columns,
-        boolean lateFlags) {
+        boolean lateFlags,
+        boolean marginsOpen) {
 
     public ModelReview {
         points = List.copyOf(points);

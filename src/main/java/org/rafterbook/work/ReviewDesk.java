@@ -136,27 +136,34 @@ public final class ReviewDesk {
         return answer(reading, input, season.effects(), season.plans(), ceiling);
     }
 
-    /** What can be said at once: everything but the effects, whose words are still open, and what rests on them. */
+    /**
+     * What can be said at once: the review as it was kept from these very flights; else everything but the effects, whose
+     * words are still open, what rests on them, and margins that have to be computed.
+     */
     public ModelReview atOnce(String modelId, boolean fullMotorsOnly, Progress progress) {
-        ReviewReading reading = read(modelId, progress);
+        ReviewReading reading = read(modelId, true, progress);
         progress.check();
         ReviewInput input = reading.input(fullMotorsOnly);
-        return answer(reading, input, Effects.atOnce(input), null, null);
+        return kept(reading, input).orElseGet(() -> answer(reading, input, Effects.atOnce(input), null, null));
     }
 
-    /** The review as it was kept from these very flights, empty where it is still to be computed. */
-    public Optional<ModelReview> kept(String modelId, boolean fullMotorsOnly, Progress progress) {
-        ReviewReading reading = read(modelId, progress);
-        ReviewInput input = reading.input(fullMotorsOnly);
+    private Optional<ModelReview> kept(ReviewReading reading, ReviewInput input) {
+        if (reading.marginsOpen()) {
+            return Optional.empty();
+        }
         return seasons.find(digested(input, wishes(reading)))
                 .flatMap(season -> ceilingKept(reading, input)
                         .map(ceiling -> answer(reading, input, season.effects(), season.plans(), ceiling)));
     }
 
     ReviewReading read(String modelId, Progress progress) {
+        return read(modelId, false, progress);
+    }
+
+    private ReviewReading read(String modelId, boolean quickly, Progress progress) {
         List<Rigged> strip = riggings.strip(modelId);
         boolean late = lateFlags(modelId);
-        return logbook.read(r -> new ReviewReading(r, strip, modelId, margins, late, progress));
+        return logbook.read(r -> new ReviewReading(r, strip, modelId, margins, late, quickly, progress));
     }
 
     private SeasonPlans.WithEffects season(ReviewReading reading, ReviewInput input, Progress progress) {
@@ -246,7 +253,8 @@ public final class ReviewDesk {
                 ceiling,
                 reading.strip().get(0).settings().stream()
                         .collect(Collectors.toMap(SettingDef::id, ExportFlights::name)),
-                lateFlags(model.id()));
+                lateFlags(model.id()),
+                reading.marginsOpen());
     }
 
     private static List<GoBack> back(ReviewReading reading, SeasonPlans plans) {

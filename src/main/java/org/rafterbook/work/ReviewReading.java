@@ -31,6 +31,7 @@ import org.rafterbook.review.TrimStep;
 final class ReviewReading {
 
     private final List<Rigged> strip;
+    private final Map<String, Rigged> byRigging = new HashMap<>();
     private final List<FlightLine> lines;
     private final Map<String, SessionAir> air = new HashMap<>();
     private final Map<String, List<FlightEvent>> events;
@@ -38,6 +39,7 @@ final class ReviewReading {
     private final List<Trial> trials;
     private final @Nullable HeightMark limit;
     private final boolean lateFlags;
+    private final FlownMargins margins;
     private final List<ReviewPoint> points;
 
     /**
@@ -45,6 +47,7 @@ final class ReviewReading {
      *
      * @param strip every rigging of the model, oldest first
      * @param lateFlags true where flags set after the time was known, or nobody knows when, count too
+     * @param quickly true to leave out margins that would have to be computed
      * @param progress told of each margin, which may take a lattice
      */
     ReviewReading(
@@ -53,6 +56,7 @@ final class ReviewReading {
             String modelId,
             MarginPercent margins,
             boolean lateFlags,
+            boolean quickly,
             Progress progress) {
         this.strip = strip;
         this.lateFlags = lateFlags;
@@ -75,7 +79,9 @@ final class ReviewReading {
                 .collect(Collectors.toMap(VenueMark::id, m -> m));
         trials = reader.where(Trial.class, "modelId", modelId);
         limit = limit(reader);
-        points = points(margins, progress);
+        strip.forEach(r -> byRigging.put(Objects.requireNonNull(r.rigging()).id(), r));
+        this.margins = new FlownMargins(lines, byRigging, margins, quickly, progress);
+        points = flown();
     }
 
     /** Of the latest session in which a height is known: one flight in a hall nobody named must not empty the answer. */
@@ -140,14 +146,14 @@ final class ReviewReading {
                 .orElse(null);
     }
 
-    private List<ReviewPoint> points(MarginPercent margins, Progress progress) {
-        Map<String, Rigged> byRigging = new HashMap<>();
-        for (Rigged rigged : strip) {
-            byRigging.put(Objects.requireNonNull(rigged.rigging()).id(), rigged);
-        }
+    /** True where the margin of any version has still to be computed. */
+    boolean marginsOpen() {
+        return margins.isOpen();
+    }
+
+    private List<ReviewPoint> flown() {
         Set<String> waiting = openTrials();
         WindShare winds = winds();
-        Map<MarginKey, @Nullable Double> known = margins(byRigging, margins, progress);
         Map<String, Integer> inSession = new HashMap<>();
         List<ReviewPoint> all = new ArrayList<>();
         for (FlightLine line : lines) {
@@ -161,7 +167,7 @@ final class ReviewReading {
                                         rigged,
                                         winds.of(line),
                                         air.getOrDefault(line.session().id(), new SessionAir(List.of())),
-                                        known.get(key(rigged, line))),
+                                        margins.of(rigged, line)),
                         rigged.name(),
                         rigged.version().number(),
                         line.flight().launchedAt(),
@@ -175,35 +181,6 @@ final class ReviewReading {
 
     private FlightReading reading(FlightLine line) {
         return new FlightReading(line, events.getOrDefault(line.flight().id(), List.of()), marks, lateFlags);
-    }
-
-    /** A margin depends on these three alone. */
-    private record MarginKey(String versionId, @Nullable String motorId, double fraction) {}
-
-    private static MarginKey key(Rigged rigged, FlightLine line) {
-        Motor motor = line.motor();
-        return new MarginKey(
-                rigged.version().id(),
-                motor == null ? null : motor.id(),
-                line.flight().partialFraction());
-    }
-
-    private Map<MarginKey, @Nullable Double> margins(
-            Map<String, Rigged> byRigging, MarginPercent margins, Progress progress) {
-        Set<MarginKey> asked = new LinkedHashSet<>();
-        for (FlightLine line : lines) {
-            Rigged rigged =
-                    line.rigging() == null ? null : byRigging.get(line.rigging().id());
-            if (rigged != null) {
-                asked.add(key(rigged, line));
-            }
-        }
-        Map<MarginKey, @Nullable Double> known = new HashMap<>();
-        for (MarginKey key : asked) {
-            progress.step(known.size(), asked.size(), "margins");
-            known.put(key, margins.percent(key.versionId(), key.motorId(), key.fraction()));
-        }
-        return known;
     }
 
     private Set<String> openTrials() {

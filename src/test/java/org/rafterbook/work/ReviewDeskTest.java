@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.rafterbook.airframe.Setting;
 import org.rafterbook.airframe.SettingDef;
+import org.rafterbook.airframe.Version;
 import org.rafterbook.flight.CutShort;
 import org.rafterbook.flight.Ending;
 import org.rafterbook.flight.FlightEvent;
@@ -291,9 +292,43 @@ class ReviewDeskTest {
             return null;
         };
         assertThatThrownBy(() -> new ReviewDesk(evenings.book(), stopping)
-                        .kept(evenings.model().id(), false, running.get(0)))
+                        .atOnce(evenings.model().id(), false, running.get(0)))
                 .isInstanceOf(CancellationException.class);
         assertThat(computed.get()).isEqualTo(1);
+    }
+
+    @Test
+    void theSameDayComparisonDoesNotWaitForMarginsThatHaveToBeComputed() {
+        evening();
+        AtomicInteger computed = new AtomicInteger();
+        MarginPercent slow = new MarginPercent() {
+            @Override
+            public Double percent(String versionId, @Nullable String motorId, double fraction) {
+                computed.incrementAndGet();
+                return 5.0;
+            }
+
+            @Override
+            public boolean isQuick(Version version) {
+                return computed.get() > 0;
+            }
+        };
+        ReviewDesk desk = new ReviewDesk(evenings.book(), slow);
+        String model = evenings.model().id();
+
+        ModelReview first = desk.atOnce(model, false, Progress.none());
+        assertThat(computed.get()).isZero();
+        assertThat(first.marginsOpen()).isTrue();
+        ModelReview whole = desk.review(model, false, Progress.none());
+        assertThat(first.changes())
+                .extracting(ReviewChange::sameDay)
+                .isEqualTo(whole.changes().stream().map(ReviewChange::sameDay).toList());
+        assertThat(first.points()).extracting(p -> p.flight().marginPercent()).containsOnlyNulls();
+        assertThat(whole.points()).extracting(p -> p.flight().marginPercent()).containsOnly(5.0);
+
+        ModelReview again = desk.atOnce(model, false, Progress.none());
+        assertThat(again.marginsOpen()).isFalse();
+        assertThat(again).isEqualTo(whole);
     }
 
     @Test

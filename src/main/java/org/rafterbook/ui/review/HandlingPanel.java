@@ -51,7 +51,7 @@ final class HandlingPanel {
             return;
         }
         ReviewAxis axis = model.axisProperty().get();
-        table.ifEmpty("No flight tells its " + axis.name() + ".");
+        table.ifEmpty(axis.nothing(answer));
         SettingInfo setting = axis.setting();
         table.rows(setting == null ? byMargin(answer.input().flights()) : bySetting(answer, setting));
     }

@@ -32,9 +32,10 @@ record ReviewAxis(@Nullable SettingInfo setting) {
                 .toList();
     }
 
-    /** The margin where any flight tells it, else the setting that was changed first. */
+    /** The margin where any flight tells it or may still, else the setting that was changed first. */
     static ReviewAxis first(ModelReview answer) {
-        boolean told = answer.points().stream().anyMatch(p -> p.flight().marginPercent() != null);
+        boolean told = answer.marginsOpen()
+                || answer.points().stream().anyMatch(p -> p.flight().marginPercent() != null);
         return told || answer.changes().isEmpty()
                 ? MARGIN
                 : new ReviewAxis(answer.changes().get(0).setting());
@@ -47,6 +48,17 @@ record ReviewAxis(@Nullable SettingInfo setting) {
 
     String unit() {
         return setting == null ? "%" : setting.unit();
+    }
+
+    /** Why no flight can be drawn along it. */
+    String nothing(ModelReview answer) {
+        if (!isMargin()) {
+            return "No flight that counts tells its " + name() + ".";
+        }
+        return answer.marginsOpen()
+                ? "The margins are being computed."
+                : "No flight has a margin: the model needs its geometry and balance, on the Bench or from an airframe"
+                        + " sheet. V draws the times against a setting.";
     }
 
     /** Where a flight lies, null where it does not carry the value or that is a word. */

@@ -150,11 +150,7 @@ public final class ReviewModel {
                 .findFirst()
                 .or(() -> flown.stream().findFirst())
                 .orElse(null);
-        return Loaded.of(
-                flown,
-                model == null
-                        ? null
-                        : desk.kept(model.id(), full, steps).orElseGet(() -> desk.atOnce(model.id(), full, steps)));
+        return Loaded.of(flown, model == null ? null : desk.atOnce(model.id(), full, steps));
     }
 
     private void take(Loaded now) {
@@ -184,7 +180,9 @@ public final class ReviewModel {
                     .filter(c -> picked != null && same(c, picked))
                     .findFirst()
                     .orElse(told.isEmpty() ? null : told.get(0)));
-            if (!sameModel) {
+            boolean toldNow =
+                    before != null && before.marginsOpen() && axis.get().isMargin();
+            if (!sameModel || toldNow) {
                 axis.set(ReviewAxis.first(next));
             }
         }

@@ -99,7 +99,7 @@ final class TimeAgainst {
         boolean equal = response != null && model.equalTurnsProperty().get();
         List<FlightMark<String>> marks = marks(answer, now, equal ? response : null);
         chart.setVisible(!marks.isEmpty());
-        empty.setText(marks.isEmpty() ? nothing(now) : "");
+        empty.setText(marks.isEmpty() ? now.nothing(answer) : "");
         caption(answer, marks, equal ? response : null);
         if (!marks.isEmpty()) {
             Chart.Content<String> content = content(answer, now, marks, equal ? response : null);
@@ -112,13 +112,6 @@ final class TimeAgainst {
         farOff.labelProperty()
                 .set(far < 2 ? "1 flight lies far off: look at it" : far + " flights lie far off: look at the next");
         Lay.show(look, far > 0);
-    }
-
-    private static String nothing(ReviewAxis now) {
-        return now.isMargin()
-                ? "No flight has a margin: the model needs its geometry and balance, on the Bench or from an airframe"
-                        + " sheet. V draws the times against a setting."
-                : "No flight that counts tells its " + now.name() + ".";
     }
 
     private void caption(ModelReview answer, List<FlightMark<String>> marks, @Nullable Response curve) {
