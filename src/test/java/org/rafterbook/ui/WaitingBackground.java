@@ -44,6 +44,11 @@ public final class WaitingBackground implements Background {
         return jobs.size();
     }
 
+    /** Starts the job that waits longest. */
+    public void runOne() {
+        jobs.remove().run();
+    }
+
     /** Starts what waits, and what that makes wait. */
     public void run() {
         while (!jobs.isEmpty()) {

@@ -120,7 +120,7 @@ final class TrialPart {
         node.caption(now.plan().title());
         node.aside(now.state().progress());
         fill(now, flown);
-        next.setText(next(now, prepared) + (enterSets(data, now) ? "; Enter sets it for the next flight" : ""));
+        next.setText(next(now, prepared) + (enterSets(data, now) ? goesOn(now) : ""));
         set.labelProperty().set(now.set() ? "Set" : "Set it");
         end.labelProperty().set(now.state().isComplete() ? "Judge the trial" : "End the trial");
         List<Node> said = new ArrayList<>();
@@ -128,6 +128,10 @@ final class TrialPart {
         now.state().sentences().stream().skip(1).map(TrialPart::prose).forEach(said::add);
         said.add(Words.hint(now.plan().judgedWhen()));
         sentences.getChildren().setAll(said);
+    }
+
+    private static String goesOn(TrialNow now) {
+        return now.nextSide() == null ? "; Enter judges it" : "; Enter sets it for the next flight";
     }
 
     /** Whether going on from the landing takes the trial further: only from its own flight, and that the model's last. */

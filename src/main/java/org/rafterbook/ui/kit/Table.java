@@ -32,6 +32,7 @@ import org.rafterbook.ui.look.EmRegion;
  */
 public final class Table<R> extends EmRegion {
 
+    private static final String FITS = "fits-across";
     private static final String TWO_LINES = "two-lines";
     private static final double ONE_LINE_EM = 2.16;
     private static final double TWO_LINES_EM = 3.2;
@@ -221,6 +222,14 @@ public final class Table<R> extends EmRegion {
                 / columns.stream().mapToDouble(c -> c.share).sum();
         for (Column column : columns) {
             column.column.setPrefWidth(widthPx(column) + (column.share > 0 ? column.share * spare : 0));
+        }
+        boolean fits = fixed <= room;
+        if (fits != view.getStyleClass().contains(FITS)) {
+            if (fits) {
+                view.getStyleClass().add(FITS); // a bar that came while the columns were wider would stay
+            } else {
+                view.getStyleClass().remove(FITS);
+            }
         }
         view.resizeRelocate(0, 0, getWidth(), getHeight());
     }

@@ -9,6 +9,7 @@ import javafx.scene.control.TableView;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.review.Comparison;
 import org.rafterbook.review.HandlingSummary;
+import org.rafterbook.review.SameDayResult;
 import org.rafterbook.ui.chart.IntervalBar;
 import org.rafterbook.ui.chart.IntervalHead;
 import org.rafterbook.ui.draw.MarkView;
@@ -34,6 +35,7 @@ final class ChangeTable {
 
     private final ReviewModel model;
     private final Table<ReviewChange> table = new Table<>("Trim changes compared");
+    private final Label none = Words.prose("");
     private final Label effectHead = Lay.styled(new Label(), "effect-head");
     private final Table<ReviewChange>.Column forest;
     private Map<Integer, String> names = Map.of();
@@ -44,7 +46,6 @@ final class ChangeTable {
 
     ChangeTable(ReviewModel model) {
         this.model = model;
-        Label none = Words.prose(NONE);
         none.setMaxWidth(460);
         table.view().setPlaceholder(none);
         table.view().getStyleClass().add("change-table");
@@ -89,7 +90,13 @@ final class ChangeTable {
         names = answer == null ? Map.of() : answer.versionNames();
         usualS = answer == null ? Double.NaN : answer.usualTimeS();
         complete = answer != null && answer.isComplete();
-        double reach = reach(changes);
+        none.setText(answer == null ? "" : NONE);
+        double reach = changes.stream()
+                .map(this::drawn)
+                .mapToDouble(Drawn::reach)
+                .max()
+                .orElse(0);
+        reach = Math.min(MOST_REACH, Math.max(LEAST_REACH, Math.ceil(reach / 10) * 10));
         range = new IntervalBar.Range(-reach, reach, reach / 2);
         forest.head(new IntervalHead(range));
         effectHead.setText(Double.isNaN(usualS) ? "effect" : "effect, at\nusual " + ClockTime.minutesSeconds(usualS));
@@ -97,17 +104,33 @@ final class ChangeTable {
         filling = false;
     }
 
-    /** Per cent on each side of 0 that hold most intervals. */
-    private static double reach(List<ReviewChange> changes) {
-        double most = changes.stream()
-                .mapToDouble(c -> Math.max(beyond(c.lowPercent()), beyond(c.highPercent())))
-                .max()
-                .orElse(0);
-        return Math.min(MOST_REACH, Math.max(LEAST_REACH, Math.ceil(most / 10) * 10));
+    /** An effect in per cent with its 90 % interval, and the fewest flights on a side; null where there is none. */
+    private record Drawn(
+            @Nullable Double effect,
+            @Nullable Double low,
+            @Nullable Double high,
+            int fewest) {
+
+        /** Per cent on each side of 0 that hold it. */
+        double reach() {
+            return low == null || high == null ? 0 : Math.max(Math.abs(low), Math.abs(high));
+        }
     }
 
-    private static double beyond(@Nullable Double percent) {
-        return percent == null ? 0 : Math.abs(percent);
+    /** What the effects say; until they are computed, what flights of one day say by themselves. */
+    private Drawn drawn(ReviewChange change) {
+        SameDayResult day = complete ? null : change.sameDay();
+        return day == null
+                ? new Drawn(
+                        change.effectPercent(),
+                        change.lowPercent(),
+                        change.highPercent(),
+                        Math.min(change.flightsFrom(), change.flightsTo()))
+                : new Drawn(
+                        day.effectPercent(),
+                        day.lowPercent(),
+                        day.highPercent(),
+                        Math.min(day.flightsFrom(), day.flightsTo()));
     }
 
     private static Node title(ReviewChange change) {
@@ -140,11 +163,11 @@ final class ChangeTable {
     }
 
     private Node effect(ReviewChange change) {
-        Double effect = change.effectPercent();
+        Double effect = drawn(change).effect();
         if (effect == null) {
             return Words.hint("–");
         }
-        boolean joint = change.comparison() == Comparison.MOVED_TOGETHER;
+        boolean joint = complete && change.comparison() == Comparison.MOVED_TOGETHER;
         Label percent = Words.bold(
                 (joint ? change.togetherWith().size() > 1 ? "all " : "both " : "") + ReviewWords.percent(effect));
         return Double.isNaN(usualS)
@@ -153,21 +176,27 @@ final class ChangeTable {
     }
 
     private Node interval(ReviewChange change) {
-        Double low = change.lowPercent();
-        Double high = change.highPercent();
-        Double effect = change.effectPercent();
+        Drawn drawn = drawn(change);
+        Double low = drawn.low();
+        Double high = drawn.high();
+        Double effect = drawn.effect();
         return new IntervalBar(
                 range,
                 low == null || high == null || effect == null
                         ? null
-                        : new IntervalBar.Interval(
-                                low, effect, high, Math.min(change.flightsFrom(), change.flightsTo()) < FEW));
+                        : new IntervalBar.Interval(low, effect, high, drawn.fewest() < FEW));
     }
 
     private Node word(ReviewChange change) {
-        boolean toCome = !complete
-                && (change.comparison() == Comparison.SAME_DAY || change.comparison() == Comparison.ACROSS_DAYS);
-        return toCome ? Words.hint("to come") : new EffectWordView(change.word());
+        if (complete || change.comparison() == Comparison.ONE_SIDE_UNFLOWN) {
+            return new EffectWordView(change.word());
+        }
+        SameDayResult day = change.sameDay();
+        return day == null
+                ? Words.hint("to come")
+                : twoLines(
+                        Words.body("same day alone: " + day.flightsFrom() + " and " + day.flightsTo()),
+                        Words.hint("effect to come"));
     }
 
     private static Node recovered(ReviewChange change) {

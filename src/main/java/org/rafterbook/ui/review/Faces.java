@@ -2,6 +2,8 @@ package org.rafterbook.ui.review;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
@@ -10,6 +12,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.kit.FittingRow;
 import org.rafterbook.ui.kit.KeyCap;
@@ -58,6 +61,28 @@ final class Faces extends VBox {
             contents.getChildren().get(i).setVisible(front);
             heads.getChildren().get(i).pseudoClassStateChanged(CHOSEN, front);
         }
+    }
+
+    /** What rolls in the content in front, for the arrow and page keys; null where nothing does. */
+    @Nullable
+    Node rolling() {
+        return contents.getChildren().stream()
+                .filter(Node::isVisible)
+                .flatMap(content -> Stream.of(".scroll-pane", ".table-view", ".list-view")
+                        .map(content::lookup)
+                        .filter(Objects::nonNull))
+                .filter(Faces::isShown)
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static boolean isShown(Node node) {
+        for (Node up = node; up != null; up = up.getParent()) {
+            if (!up.isVisible()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Whether a content stands in front. */

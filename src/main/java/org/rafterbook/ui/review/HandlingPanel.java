@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.Label;
 import org.rafterbook.review.HandlingSummary;
 import org.rafterbook.review.Level;
 import org.rafterbook.review.Rate;
@@ -28,15 +29,17 @@ final class HandlingPanel {
 
     private final ReviewModel model;
     private final Table<Row> table = new Table<>("Handling noted");
+    private final Label along = Lay.styled(new Label(), "table-head");
 
     HandlingPanel(ReviewModel model) {
         this.model = model;
+        along.setWrapText(true);
         table.rowHeight(TWO_LINES_EM);
-        table.text("value", 5.6, Row::value).grow();
-        table.number("flights", "", 4.6, r -> String.valueOf(r.handling().flights()));
-        table.node("upsets\nrecovered", 6.6, r -> share(r.handling().recovered()));
-        table.node("stalls\na flight", 5.4, r -> rate(r.handling().stalls()));
-        table.node("steers\na flight", 5.4, r -> rate(r.handling().steers()));
+        table.text("", 6.4, Row::value).grow().head(along);
+        table.number("flights", "", 4.2, r -> String.valueOf(r.handling().flights()));
+        table.node("upsets\nrecovered", 6.4, r -> share(r.handling().recovered()));
+        table.node("stalls\na flight", 5.2, r -> rate(r.handling().stalls()));
+        table.node("steers\na flight", 5.2, r -> rate(r.handling().steers()));
         model.part(table.visibleProperty(), this::show, model.axisProperty());
     }
 
@@ -52,6 +55,7 @@ final class HandlingPanel {
         }
         ReviewAxis axis = model.axisProperty().get();
         table.ifEmpty(axis.nothing(answer));
+        along.setText(axis.isMargin() ? "margin" : axis.name());
         SettingInfo setting = axis.setting();
         table.rows(setting == null ? byMargin(answer.input().flights()) : bySetting(answer, setting));
     }

@@ -24,7 +24,7 @@ final class NotesPanel extends VBox {
     private final ReviewModel model;
     private final Label caption = Words.hint("");
     private final Label flight = Words.prose("");
-    private final Label own = Words.body("");
+    private final Label own = Words.prose("");
     private final TextField search = new TextField();
     private final ListView<ReviewPoint> list = new ListView<>();
     private final Label none = Words.hint("");
@@ -58,6 +58,7 @@ final class NotesPanel extends VBox {
         flight.setMinHeight(USE_PREF_SIZE);
         flight.setMinWidth(0);
         own.setMinWidth(0);
+        own.setMinHeight(USE_PREF_SIZE);
         picked = Lay.row(8, Lay.grow(Lay.column(0, flight, own)), Buttons.secondary(different));
         picked.setMinHeight(USE_PREF_SIZE);
         getChildren().addAll(Lay.row(8, search, Lay.space(), caption), picked, Lay.grow(list));
@@ -95,8 +96,9 @@ final class NotesPanel extends VBox {
         ReviewPoint point = model.flightProperty().get();
         flight.setText(point == null ? "" : FlightWords.line(point));
         String note = point == null ? null : point.flight().notes();
-        own.setText(note == null ? "" : quoted(note));
-        Lay.show(own, note != null);
+        boolean noted = note != null && !note.isBlank();
+        own.setText(noted ? quoted(note) : "");
+        Lay.show(own, noted);
         Lay.show(picked, point != null);
         filling = true;
         if (!list.getItems().equals(notes.flights())) {

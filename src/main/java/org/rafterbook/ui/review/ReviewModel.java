@@ -108,6 +108,11 @@ public final class ReviewModel {
         load();
     }
 
+    /** True while it is on show. */
+    boolean isAttached() {
+        return subscription != null;
+    }
+
     /** Cancels what is still being computed. */
     void detach() {
         if (subscription != null) {

@@ -206,6 +206,10 @@ final class ReviewPage {
         faces.bring(content);
         front = large || low || again ? Front.SAYINGS : Front.TABLE;
         turn();
+        Node rolls = front == Front.TABLE ? table.view() : faces.rolling();
+        if (rolls != null) {
+            rolls.requestFocus();
+        }
     }
 
     void toTable() {
@@ -253,7 +257,7 @@ final class ReviewPage {
                     + (answer.atLeast() == 0 ? "" : ", " + answer.atLeast() + " of them \"at least\"")
                     + (answer.changes().isEmpty() ? "" : "; 90 % intervals"));
             claims.setText(answer.claims().line());
-            anyJudged = answer.claims().judged() > 0;
+            anyJudged = answer.isComplete() && answer.claims().judged() > 0;
             Lay.show(claims.getParent(), anyJudged && !low);
         }
     }

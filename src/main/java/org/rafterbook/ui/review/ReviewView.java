@@ -49,6 +49,7 @@ public final class ReviewView implements Place {
     private final FittingFrame node;
     private final Button modelButton;
     private final Action compute;
+    private final ReadOnlyStringWrapper title = new ReadOnlyStringWrapper(PlaceId.REVIEW.title());
     private final ReadOnlyStringWrapper subtitle = new ReadOnlyStringWrapper("");
     private final ObservableList<Node> figures;
     private final HBox footNote = Lay.row(4, new AtLeastSign(), Words.aside("at least this long: cut short"));
@@ -75,7 +76,7 @@ public final class ReviewView implements Place {
         Button computing = Buttons.secondary(compute);
         model.stoppedProperty().subscribe(on -> Lay.show(computing, on));
         figures = FXCollections.observableArrayList(
-                progress, computing, Buttons.secondary(equal), Buttons.secondary(full), modelButton);
+                progress, computing, Buttons.secondary(full), Buttons.secondary(equal), modelButton);
         page = new ReviewPage(
                 model, keys, new QuantityFormat(units), (flight, leave) -> thatTime(tools, flight, leave));
         keys.on("H", "History", strip.node()::requestFocus).at(strip.node());
@@ -90,7 +91,12 @@ public final class ReviewView implements Place {
         node = new FittingFrame((width, height, em) -> strip.low(page.fold(width, height)));
         node.show(page.node(), empty);
         node.getStylesheets().add(ReviewView.class.getResource("review.css").toExternalForm());
-        model.anyProperty().subscribe(on -> Lay.show(page.node(), on));
+        model.anyProperty().subscribe(on -> {
+            Lay.show(page.node(), on);
+            if (on && model.isAttached()) {
+                page.toTable(); // what is hidden takes no keys
+            }
+        });
         model.part(() -> show(model.answer()), model.loadedProperty(), model.stoppedProperty());
     }
 
@@ -132,8 +138,11 @@ public final class ReviewView implements Place {
         subtitle.set(
                 answer == null
                         ? loaded ? "" : model.stoppedProperty().get() ? "stopped" : "reading the flights …"
-                        : answer.model().name() + ", "
-                                + Counted.of(answer.points().size(), "flight"));
+                        : Counted.of(answer.points().size(), "flight"));
+        title.set(
+                answer == null
+                        ? PlaceId.REVIEW.title()
+                        : PlaceId.REVIEW.title() + ": " + answer.model().name());
     }
 
     /** Shows the model of this id. */
@@ -195,6 +204,11 @@ public final class ReviewView implements Place {
     @Override
     public ObservableValue<Keys> keys() {
         return keysNow.getReadOnlyProperty();
+    }
+
+    @Override
+    public ObservableValue<String> title() {
+        return title.getReadOnlyProperty();
     }
 
     @Override

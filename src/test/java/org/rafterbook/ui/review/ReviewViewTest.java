@@ -148,6 +148,42 @@ class ReviewViewTest {
     }
 
     @Test
+    void theTableHoldsTheSameDayComparisonBeforeTheEffectsAreComputed() {
+        ReviewScreens.evening(evenings);
+        WaitingBackground waiting = new WaitingBackground();
+        Tools waited = tools.on(new FxBackground(waiting, Runnable::run, tools.errors()));
+        Scene scene = Fx.show(ReviewScreens.shell(waited, evenings));
+        assertThat(OnShow.words(scene)).doesNotContain("No setting was changed yet");
+        while (!OnShow.words(scene).contains("effect to come")) {
+            waiting.runOne();
+            Fx.layOut(scene);
+        }
+        assertThat(OnShow.words(scene))
+                .contains("+8 %", "same day alone: 4 and 3")
+                .doesNotContain("judged");
+        waiting.run();
+        Fx.layOut(scene);
+        assertThat(OnShow.words(scene)).contains("1 change judged").doesNotContain("to come");
+    }
+
+    @Test
+    void theArrowKeysPickAChangeAtOnceAndRollWhatIsLargeInFront() {
+        ReviewScreens.evening(evenings);
+        WaitingBackground waiting = new WaitingBackground();
+        Tools waited = tools.on(new FxBackground(waiting, Runnable::run, tools.errors()));
+        Scene scene = Fx.window(ReviewScreens.shell(waited, evenings)).getScene();
+        Fx.layOut(scene);
+        waiting.run();
+        assertThat(scene.getFocusOwner()).isInstanceOf(TableView.class);
+        Fx.key(scene, KeyCode.N, "n");
+        assertThat(scene.getFocusOwner()).isInstanceOf(TableView.class);
+        Fx.key(scene, KeyCode.R, "r");
+        assertThat(scene.getFocusOwner()).isInstanceOf(Sentences.class);
+        Fx.key(scene, KeyCode.ESCAPE, "");
+        assertThat(scene.getFocusOwner()).isInstanceOf(TableView.class);
+    }
+
+    @Test
     void noMeanOrBestBeforeAndAfterStandsBesideAChange() {
         ReviewScreens.evening(evenings);
         assertThat(OnShow.words(shown()).toLowerCase(java.util.Locale.ROOT))
