@@ -175,7 +175,7 @@ class ReviewViewTest {
         Fx.layOut(scene);
         waiting.run();
         assertThat(scene.getFocusOwner()).isInstanceOf(TableView.class);
-        Fx.key(scene, KeyCode.N, "n");
+        Fx.key(scene, KeyCode.B, "b");
         assertThat(scene.getFocusOwner()).isInstanceOf(TableView.class);
         Fx.key(scene, KeyCode.R, "r");
         assertThat(scene.getFocusOwner()).isInstanceOf(Sentences.class);
