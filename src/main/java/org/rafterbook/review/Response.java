@@ -74,11 +74,7 @@ public record Response(
     public List<String> sentences() {
         List<String> sentences = new ArrayList<>();
         sentences.add(bestInWords());
-        if (littleLost != null) {
-            sentences.add("Anything from " + show(littleLost) + " costs less than 1 %.");
-        } else {
-            sentences.add("Too little is known to say which values cost less than 1 %.");
-        }
+        sentences.add(littleLostInWords());
         String base = "From " + Counted.of(points.size(), "flight") + " at " + valuesFlown + " values on "
                 + Counted.of(days, "day");
         sentences.add(base + (atLeast() > 0 ? ", " + atLeast() + " of them counted as \"at least\"." : "."));
@@ -93,20 +89,56 @@ public record Response(
         return List.copyOf(sentences);
     }
 
+    /** Where the best lies among what was flown, or on which side of it: what was never flown is not spoken of. */
     private String bestInWords() {
-        boolean fromStart = best.low() <= curve.get(0).value();
-        boolean toEnd = best.high() >= curve.get(curve.size() - 1).value();
-        if (fromStart && toEnd) {
+        if (best.low() > flown.high()) {
+            return "Best " + axis.label() + " probably above " + show(flown.high()) + unit()
+                    + ", the highest flown (90 %).";
+        }
+        if (best.high() < flown.low()) {
+            return "Best " + axis.label() + " probably below " + show(flown.low()) + unit()
+                    + ", the lowest flown (90 %).";
+        }
+        boolean low =
+                reaches(flown.low() - best.low(), best.low() <= curve.get(0).value());
+        boolean high = reaches(
+                best.high() - flown.high(),
+                best.high() >= curve.get(curve.size() - 1).value());
+        if (low && high) {
             return "Where the best " + axis.label() + " lies cannot be told yet (90 %).";
         }
-        if (fromStart) {
-            return "Best " + axis.label() + " probably " + show(best.high()) + unit() + " or less (90 %).";
+        if (low) {
+            return "Best " + axis.label() + " probably " + show(best.high()) + unit() + " or less (90 %)"
+                    + unflown(flown.low() - best.low(), "below " + show(flown.low()));
         }
-        if (toEnd) {
-            return "Best " + axis.label() + " probably " + show(best.low()) + unit() + " or more (90 %).";
+        if (high) {
+            return "Best " + axis.label() + " probably " + show(best.low()) + unit() + " or more (90 %)"
+                    + unflown(best.high() - flown.high(), "above " + show(flown.high()));
         }
         return "Best " + axis.label() + " probably between " + show(best.low()) + " and " + show(best.high()) + unit()
                 + " (90 %).";
+    }
+
+    private boolean reaches(double beyondFlown, boolean toTheEnd) {
+        return toTheEnd || beyondFlown > grid() / 2;
+    }
+
+    private String unflown(double beyond, String where) {
+        return beyond > grid() / 2 ? "; nothing " + where + unit() + " was flown." : ".";
+    }
+
+    private String littleLostInWords() {
+        if (littleLost == null) {
+            return "Too little is known to say which values cost less than 1 %.";
+        }
+        double low = Math.max(littleLost.low(), flown.low());
+        double high = Math.min(littleLost.high(), flown.high());
+        if (low > high) {
+            return "No value flown is known to cost less than 1 %.";
+        }
+        return show(low).equals(show(high))
+                ? "Of what was flown " + show(low) + unit() + " costs less than 1 %."
+                : "Anything from " + show(new Span(low, high)) + " costs less than 1 %.";
     }
 
     private String show(Span span) {
@@ -119,8 +151,11 @@ public record Response(
 
     /** No finer than the curve's places, nor than half a step of the setting. */
     private double resolution() {
-        double grid = (curve.get(curve.size() - 1).value() - curve.get(0).value()) / (curve.size() - 1);
-        return Figures.decade(axis.step() == null ? grid : Math.max(grid, axis.step() / 2));
+        return Figures.decade(axis.step() == null ? grid() : Math.max(grid(), axis.step() / 2));
+    }
+
+    private double grid() {
+        return (curve.get(curve.size() - 1).value() - curve.get(0).value()) / (curve.size() - 1);
     }
 
     private String unit() {

@@ -39,6 +39,11 @@ public enum Word implements Worded {
         return probabilityRaised >= PROBABLE ? PROBABLY_RAISED : NO_CLEAR_DIFFERENCE;
     }
 
+    /** True where the change is at least probably said to have raised the time. */
+    boolean isRaise() {
+        return this == RAISED || this == VERY_PROBABLY_RAISED || this == PROBABLY_RAISED;
+    }
+
     /** True for what is strong enough to be confirmed by a later session. */
     public boolean isClaim() {
         return this == RAISED || this == LOWERED || this == VERY_PROBABLY_RAISED || this == VERY_PROBABLY_LOWERED;

@@ -73,12 +73,29 @@ class ResponsesTest {
         assertThat(vertex.high()).isCloseTo(2 + 2 * 0.76241272, within(1e-6));
         assertThat(response.sentences())
                 .containsExactly(
-                        "Best wing incidence probably 2.95° or more (90 %).",
-                        "Anything from 2.9 to 3.85° costs less than 1 %.",
+                        "Best wing incidence probably 2.95° or more (90 %); nothing above 3.8° was flown.",
+                        "Anything from 2.9 to 3.8° costs less than 1 %.",
                         "From 15 flights at 9 values on 3 days.",
                         "A plain parabola through the same flights has its top between 3.25 and 3.52° (90 %).");
         assertThat(response.flown()).isEqualTo(new Span(2.2, 3.8));
         response.curve().forEach(p -> assertThat(p.logDuration()).isBetween(p.logLow(), p.logHigh()));
+    }
+
+    @Test
+    void noValueThatWasNeverFlownIsSaidToCostLittle() {
+        List<ResponsePoint> points = new ArrayList<>();
+        for (int i = 0; i < 24; i++) {
+            double x = 2 + 0.25 * (i % 3);
+            points.add(new ResponsePoint("", x, "s", 6 + 0.2 * x, false));
+        }
+
+        Response response = known(Responses.of(setting(null, 2.0, 4.0), points));
+
+        assertThat(response.best().high()).isGreaterThan(2.6);
+        assertThat(response.sentences())
+                .startsWith(
+                        "Best wing incidence probably above 2.5°, the highest flown (90 %).",
+                        "Too little is known to say which values cost less than 1 %.");
     }
 
     @Test

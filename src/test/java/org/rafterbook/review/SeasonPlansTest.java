@@ -125,7 +125,7 @@ class SeasonPlansTest {
         assertThat(incidence.best().width()).isLessThan(1.5);
         assertThat(incidence.valuesFlown()).isEqualTo(4);
         assertThat(incidence.atLeast()).isEqualTo(3);
-        assertThat(incidence.sentences().get(0)).startsWith("Best wing incidence probably between ");
+        assertThat(incidence.sentences().get(0)).startsWith("Best wing incidence probably 2° or more (90 %)");
     }
 
     @Test
