@@ -48,7 +48,7 @@ class TypedInputTest {
         try (WindowRobot window = open()) {
             times.forEach((typed, shown) -> {
                 window.press(KeyCode.ESCAPE, KeyCode.E).type(typed);
-                assertThat(window.field("Time by another watch").getText()).isEqualTo(typed);
+                assertThat(window.field("Another watch").getText()).isEqualTo(typed);
                 Labeled large = window.label(shown);
                 assertThat(large).as(typed + " shown as " + shown).isNotNull();
                 assertThat(large.getFont().getSize())
@@ -71,7 +71,7 @@ class TypedInputTest {
                         .type(unreadable)
                         .press(KeyCode.ENTER)
                         .sees("×");
-                assertThat(window.field("Time by another watch").getText()).isEqualTo(unreadable);
+                assertThat(window.field("Another watch").getText()).isEqualTo(unreadable);
             }
             window.press(KeyCode.ESCAPE, KeyCode.N)
                     .into("Loop")

@@ -46,7 +46,7 @@ final class AirSide {
         this.inFront = inFront;
         this.model = hall.air();
         this.format = new QuantityFormat(units);
-        time = Field.quantity("Time by another watch", Quantity.TIME, units);
+        time = Field.quantity("Another watch", Quantity.TIME, units);
         time.key(keys.on("E", "Type its time", () -> {
             inFront.accept(true);
             time.edit();

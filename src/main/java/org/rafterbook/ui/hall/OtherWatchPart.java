@@ -27,7 +27,7 @@ final class OtherWatchPart {
 
     OtherWatchPart(PreparingModel model, Keys keys, DisplayUnits units, Followed followed) {
         this.model = model;
-        time = Field.quantity("Time by another watch", Quantity.TIME, units)
+        time = Field.quantity("Another watch", Quantity.TIME, units)
                 .unit("")
                 .also(read -> ""); // it is read back beside it, larger
         type = keys.on("E", "Type a time", () -> {

@@ -49,7 +49,7 @@ final class OwnTrial {
         node = Lay.column(
                 8,
                 setting,
-                Lay.row(8, a, b, each),
+                Lay.even(8, a, b, each),
                 shows,
                 Lay.row(8, Buttons.primary(open), Words.hint("Esc leaves it")));
         for (Field<?> field : List.of(a, b, each)) {
