@@ -96,9 +96,8 @@ final class NotesPanel extends VBox {
         ReviewPoint point = model.flightProperty().get();
         flight.setText(point == null ? "" : FlightWords.line(point));
         String note = point == null ? null : point.flight().notes();
-        boolean noted = note != null && !note.isBlank();
-        own.setText(noted ? quoted(note) : "");
-        Lay.show(own, noted);
+        own.setText(note == null || note.isBlank() ? "" : quoted(note));
+        Lay.show(own, !own.getText().isEmpty());
         Lay.show(picked, point != null);
         filling = true;
         if (!list.getItems().equals(notes.flights())) {
