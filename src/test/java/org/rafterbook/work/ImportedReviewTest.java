@@ -3,7 +3,10 @@ package org.rafterbook.work;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -98,6 +101,35 @@ class ImportedReviewTest {
         assertThat(density.get(1)).isEqualTo(density.get(0));
         assertThat(density.get(2)).isLessThan(density.get(0));
         assertThat(density.get(3)).isEqualTo(density.get(0));
+    }
+
+    @Test
+    void whatTheDocumentCannotTellHasItsSentence() {
+        ModelReview review = review("""
+                model,session_date,ceiling_m,duration_s,ending,launch_torque_nmm,peak_height_m,setting.pitch
+                Teasel,2026-01-06,6,300,clean,3.0,5.9,20
+                Teasel,2026-01-06,6,310,clean,3.4,5.9,22
+                Teasel,2026-01-06,6,312,steered,3.2,5.9,22
+                Teasel,2026-01-06,6,30,aborted,3.2,5.9,22
+                Teasel,2026-01-06,6,315,touched,3.2,5.9,24
+                """);
+
+        List<String> unsaid = new ArrayList<>();
+        nulls(ReviewDocument.of(List.of(review)), "", false, unsaid);
+
+        assertThat(unsaid).isEmpty();
+    }
+
+    private static void nulls(@Nullable Object value, String path, boolean said, List<String> unsaid) {
+        if (value == null && !said) {
+            unsaid.add(path);
+        } else if (value instanceof Map<?, ?> map) {
+            boolean here = said
+                    || map.keySet().stream().anyMatch(k -> String.valueOf(k).contains("missing"));
+            map.forEach((key, held) -> nulls(held, path + "." + key, here, unsaid));
+        } else if (value instanceof List<?> list) {
+            list.forEach(held -> nulls(held, path, said, unsaid));
+        }
     }
 
     @Test
