@@ -87,6 +87,22 @@ class ImportedReviewTest {
     }
 
     @Test
+    void twoHallsOfOneDayComeInTheOrderOfTheirLaunches() {
+        ModelReview review = review("""
+                model,session_date,venue,launched_at,duration_s,setting.pitch
+                Teasel,2026-01-06,Marsh Hall,2026-01-06T18:00,320,24
+                Teasel,2026-01-06,Marsh Hall,2026-01-06T18:20,325,
+                Teasel,2026-01-06,Saltmarsh,2026-01-06T10:00,300,20
+                Teasel,2026-01-06,Saltmarsh,2026-01-06T10:20,310,22
+                """);
+
+        assertThat(review.points()).extracting(p -> p.flight().durationS()).containsExactly(300.0, 310.0, 320.0, 325.0);
+        assertThat(review.changes())
+                .extracting(c -> c.from().label() + " to " + c.to().label())
+                .containsExactly("20 to 22", "22 to 24");
+    }
+
+    @Test
     void eachFlightHasTheAirOfItsOwnRow() {
         ModelReview review = review("""
                 model,session_date,launched_at,duration_s,temperature_c,pressure_hpa
