@@ -322,6 +322,9 @@ public final class ReviewDocument {
                     forecast == null ? null : Double.valueOf(100 * Math.expm1(forecast.halfWidth())));
             entry.put("chance_clear", forecast == null ? null : Double.valueOf(forecast.chanceClear()));
             entry.put("sentences", proposal.sentences());
+            if (forecast == null) {
+                entry.put("missing", "A forecast needs two flights that count, one of them clean.");
+            }
             proposals.add(entry);
         }
         return proposals;
@@ -354,6 +357,10 @@ public final class ReviewDocument {
         entry.put("sentences", statement == null ? one.state().sentences() : statement.sentences());
         if (one.isOpen()) {
             entry.put("missing", "The trial is open: nothing is told before it is judged.");
+        } else if (alone == null) {
+            entry.put("missing", "No day holds a clean flight with each value and everything else equal.");
+        } else if (alone.low() == null) {
+            entry.put("missing", "Too few flights for an interval.");
         }
         return entry;
     }
