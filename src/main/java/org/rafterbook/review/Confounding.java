@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.IntPredicate;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
@@ -114,7 +115,9 @@ final class Confounding {
         if (partners.size() > MOST_SEARCHED) {
             return acrossDays.tells(sum(contrast, partners)) ? partners : List.of();
         }
+        IntPredicate mayTell = mayTell(contrast, partners);
         return IntStream.range(1, 1 << partners.size())
+                .filter(mayTell)
                 .boxed()
                 .sorted(Comparator.comparingInt(Integer::bitCount))
                 .map(mask -> IntStream.range(0, partners.size())
@@ -124,6 +127,24 @@ final class Confounding {
                 .filter(choice -> acrossDays.tells(sum(contrast, choice)))
                 .findFirst()
                 .orElse(List.of());
+    }
+
+    /** Sets aside at little cost the choices, as bits of a mask, whose joint effect cannot be told. */
+    private IntPredicate mayTell(double[] contrast, List<Partner> partners) {
+        double[] own = acrossDays.along(contrast);
+        double[][] along =
+                partners.stream().map(p -> acrossDays.along(p.contrast())).toArray(double[][]::new);
+        double most = NullSpace.leastMet(contrast)
+                + partners.stream()
+                        .mapToDouble(p -> NullSpace.leastMet(p.contrast()))
+                        .sum();
+        return mask -> IntStream.range(0, own.length).allMatch(q -> {
+            double met = own[q];
+            for (int k = 0; k < along.length; k++) {
+                met += (mask >> k & 1) * along[k][q];
+            }
+            return Math.abs(met) <= most;
+        });
     }
 
     private static double[] sum(double[] contrast, List<Partner> partners) {

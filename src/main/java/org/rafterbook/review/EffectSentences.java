@@ -134,9 +134,10 @@ final class EffectSentences {
     private void unflown() {
         boolean neither = change.flightsFrom() == 0 && change.flightsTo() == 0;
         Level open = change.flightsFrom() == 0 ? change.from() : change.to();
-        int cutShort = change.flightsFrom() == 0 ? change.atLeastFrom() : change.atLeastTo();
+        int cutShort = (change.flightsFrom() == 0 ? change.atLeastFrom() : 0)
+                + (change.flightsTo() == 0 ? change.atLeastTo() : 0);
         String where = neither ? "at either value" : "at " + change.setting().show(open);
-        String what = change.atLeastFrom() + change.atLeastTo() == 0 || cutShort == 0
+        String what = cutShort == 0
                 ? "no flight " + where + " counts yet"
                 : "no clean flight " + where + " yet, " + Counted.of(cutShort, "flight") + " there "
                         + (cutShort == 1 ? "was" : "were") + " cut short and "

@@ -34,6 +34,9 @@ final class Figures {
         while (unit > resolution * (1 + 1e-9)) {
             unit /= 10;
         }
+        while (unit * 10 <= resolution * (1 + 1e-9)) {
+            unit *= 10;
+        }
         return unit;
     }
 

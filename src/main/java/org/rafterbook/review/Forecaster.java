@@ -17,10 +17,12 @@ final class Forecaster {
 
     private final SeasonFit fit;
     private final Design design;
+    private final NormalEquations equations;
 
     Forecaster(SeasonFit fit) {
         this.fit = fit;
         design = fit.design();
+        equations = flown();
     }
 
     /**
@@ -32,7 +34,7 @@ final class Forecaster {
         double[] contrast = contrast(setting, from, to);
         double before = spread(setting, from, to, contrast, 0);
         double after = spread(setting, from, to, contrast, perSide);
-        double mean = now == null ? dot(contrast) : now.mean();
+        double mean = now == null ? dot(contrast, fit.draws().columnMeans()) : now.mean();
         double sdNow = now == null ? before : now.sd();
         return Forecast.of(perSide, mean, sdNow, sdNow * after / before);
     }
@@ -69,41 +71,57 @@ final class Forecaster {
         return column.kind() == DesignColumn.Kind.LEVEL && column.of().equals(setting);
     }
 
+    /**
+     * Spread of the contrast with so many flights of each value more, on one day of their own: they are a change of rank
+     * two of the normal equations as they stand (Woodbury's identity).
+     */
     private double spread(String setting, Level from, Level to, double[] contrast, int perSide) {
-        int flown = design.flights().size();
-        int columns = contrast.length;
-        double[][] dense = new double[flown + 2 * perSide][columns];
+        double[] c = equations.whitened(contrast);
+        if (perSide == 0) {
+            return Math.sqrt(dot(c, c));
+        }
+        double[] a = equations.whitened(planned(setting, from, 0));
+        double[] b = equations.whitened(planned(setting, to, 1));
+        double flights = perSide / fit.flightVariance();
+        double day = flights * flights / (2 * flights + 1 / fit.dayVariance());
+        double determinant = flights * (flights - 2 * day);
+        double aa = (flights - day) / determinant + dot(a, a);
+        double ab = day / determinant + dot(a, b);
+        double bb = (flights - day) / determinant + dot(b, b);
+        double ca = dot(c, a);
+        double cb = dot(c, b);
+        double told = (bb * ca * ca - 2 * ab * ca * cb + aa * cb * cb) / (aa * bb - ab * ab);
+        return Math.sqrt(dot(c, c) - told);
+    }
+
+    /** The flights flown, with two more columns for values that have none yet. */
+    private NormalEquations flown() {
+        int columns = design.columns().size() + 2;
+        double[][] dense = new double[design.flights().size()][columns];
         int[] group = new int[dense.length];
         double[] weight = new double[dense.length];
-        for (int i = 0; i < flown; i++) {
-            ReviewFlight flight = design.flights().get(i);
+        for (int i = 0; i < dense.length; i++) {
             for (int j = 0; j < design.columns().size(); j++) {
                 dense[i][j] = design.at(i, j);
             }
-            group[i] = design.sessions().indexOf(flight.sessionId());
+            group[i] = design.sessions().indexOf(design.flights().get(i).sessionId());
             weight[i] = fit.weight(i);
         }
-        for (int i = flown; i < dense.length; i++) {
-            dense[i] = planned(setting, columns);
-            dense[i][place(setting, i % 2 == 0 ? from : to, i % 2)] = 1;
-            group[i] = design.sessions().size();
-            weight[i] = 1;
-        }
-        NormalEquations equations = new NormalEquations(
-                new SparseRows(dense, columns, group, design.sessions().size() + 1));
-        equations.set(
+        NormalEquations flown = new NormalEquations(
+                new SparseRows(dense, columns, group, design.sessions().size()));
+        flown.set(
                 weight,
                 new double[dense.length],
                 fit.flightVariance(),
                 precision(columns),
                 new double[columns],
                 1 / fit.dayVariance());
-        return Math.sqrt(equations.variance(contrast));
+        return flown;
     }
 
-    /** A flight like the last one, at the mean turns, density and place in the session, without this setting's value. */
-    private double[] planned(String setting, int columns) {
-        double[] row = new double[columns];
+    /** A flight like the last one, at the mean turns, density and place in the session, with this value of the setting. */
+    private double[] planned(String setting, Level value, int spare) {
+        double[] row = new double[design.columns().size() + 2];
         int last = design.flights().size() - 1;
         for (int j = 0; j < design.columns().size(); j++) {
             DesignColumn column = design.columns().get(j);
@@ -114,6 +132,7 @@ final class Forecaster {
             };
             row[j] = carried ? design.at(last, j) : 0;
         }
+        row[place(setting, value, spare)] = 1;
         return row;
     }
 
@@ -125,11 +144,11 @@ final class Forecaster {
         return precision;
     }
 
-    private double dot(double[] contrast) {
+    /** Sum of the products of what both have; the second may be the shorter. */
+    private static double dot(double[] one, double[] other) {
         double sum = 0;
-        double[] means = fit.draws().columnMeans();
-        for (int j = 0; j < means.length; j++) {
-            sum += contrast[j] * means[j];
+        for (int j = 0; j < other.length; j++) {
+            sum += one[j] * other[j];
         }
         return sum;
     }

@@ -1,6 +1,7 @@
 package org.rafterbook.review;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,10 +47,15 @@ public record HandlingSummary(int flights, Share recovered, Rate stalls, Rate st
 
     /** One summary a value of a setting, numbers ascending, then words; flights without the setting are left out. */
     public static Map<Level, HandlingSummary> bySetting(List<ReviewFlight> flights, String setting) {
+        Map<String, Level> levels = new HashMap<>();
+        Map<String, HandlingSummary> byKey = by(
+                flights.stream().filter(f -> f.settings().containsKey(setting)).toList(), f -> {
+                    Level level = Objects.requireNonNull(f.settings().get(setting));
+                    levels.putIfAbsent(level.key(), level);
+                    return level.key();
+                });
         Map<Level, HandlingSummary> sorted = new TreeMap<>(LevelOrder.NUMBERS_FIRST);
-        sorted.putAll(by(
-                flights.stream().filter(f -> f.settings().containsKey(setting)).toList(),
-                f -> Objects.requireNonNull(f.settings().get(setting))));
+        byKey.forEach((key, summary) -> sorted.put(Objects.requireNonNull(levels.get(key)), summary));
         return sorted;
     }
 

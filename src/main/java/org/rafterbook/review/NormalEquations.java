@@ -167,13 +167,18 @@ final class NormalEquations {
 
     /** c' A^-1 c for a contrast of the columns. */
     double variance(double[] contrast) {
-        double[] x = new double[columns];
-        forward(contrast, x);
         double sum = 0;
-        for (double v : x) {
+        for (double v : whitened(contrast)) {
             sum += v * v;
         }
         return sum;
+    }
+
+    /** L^-1 c for a contrast of the columns, A = L L': what two of these share, summed, is their covariance. */
+    double[] whitened(double[] contrast) {
+        double[] x = new double[columns];
+        forward(contrast, x);
+        return x;
     }
 
     private double groupMean(int g, double[] theta) {

@@ -48,19 +48,32 @@ final class NullSpace {
 
     /** How much of each combination a contrast meets; 0 where it is less than can be told from rounding. */
     double[] meets(double[] contrast) {
+        double least = leastMet(contrast);
+        double[] met = along(contrast);
+        for (int q = 0; q < met.length; q++) {
+            met[q] = Math.abs(met[q]) <= least ? 0 : met[q];
+        }
+        return met;
+    }
+
+    /** The same with what rounding leaves; for a sum of contrasts it is the sum. */
+    double[] along(double[] contrast) {
+        double[] met = new double[basis.length];
+        for (int q = 0; q < basis.length; q++) {
+            for (int k = 0; k < used.length; k++) {
+                met[q] += contrast[used[k]] * basis[q][k];
+            }
+        }
+        return met;
+    }
+
+    /** Up to here a contrast meets a combination no more than rounding explains; for a sum it is no more than the sum. */
+    static double leastMet(double[] contrast) {
         double squares = 0;
         for (double c : contrast) {
             squares += c * c;
         }
-        double[] met = new double[basis.length];
-        for (int q = 0; q < basis.length; q++) {
-            double sum = 0;
-            for (int k = 0; k < used.length; k++) {
-                sum += contrast[used[k]] * basis[q][k];
-            }
-            met[q] = Math.abs(sum) <= TOLERANCE * Math.sqrt(squares) ? 0 : sum;
-        }
-        return met;
+        return TOLERANCE * Math.sqrt(squares);
     }
 
     /** True where the clean flights can tell the contrast. */

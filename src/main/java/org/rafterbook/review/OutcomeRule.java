@@ -36,18 +36,19 @@ public record OutcomeRule(
             return new Outcome(Outcome.Kind.LEFT_OUT, 0, how, "no time was recorded");
         }
         double time = durationS;
+        String why = flag == null && how == Ending.ABORTED ? how.word() : flag;
         if (flag != null && Boolean.TRUE.equals(flaggedBeforeTime)) {
             return new Outcome(Outcome.Kind.LEFT_OUT, time, how, flag + ": flagged before its time was known");
         }
-        if (flag != null && lateFlagsCount) {
+        if (why != null && lateFlagsCount) {
             return new Outcome(
-                    Outcome.Kind.LEFT_OUT, time, how, flag + ": left out by the flyer although flagged " + late());
+                    Outcome.Kind.LEFT_OUT, time, how, why + ": left out by the flyer although flagged " + late());
         }
         Outcome flown = flown(how, time);
-        if (flag == null) {
+        if (why == null) {
             return flown;
         }
-        String counts = flag + ": flagged " + late() + ", so it counts as flown";
+        String counts = why + ": flagged " + late() + ", so it counts as flown";
         return new Outcome(
                 flown.kind(), flown.countsS(), how, flown.reason() == null ? counts : flown.reason() + "; " + counts);
     }

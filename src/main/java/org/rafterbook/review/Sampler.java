@@ -67,6 +67,9 @@ final class Sampler {
     static Draws run(CensoredModel model, List<double[]> contrasts, int burnIn, int kept, Progress progress) {
         Sampler sampler = new Sampler(model);
         for (int i = 0; i < burnIn; i++) {
+            if (i % REPORT_EVERY == 0) {
+                progress.report((double) i / (burnIn + kept));
+            }
             sampler.step();
         }
         return sampler.keep(contrasts, burnIn, kept, progress);

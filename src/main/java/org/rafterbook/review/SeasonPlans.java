@@ -25,7 +25,7 @@ public record SeasonPlans(
         List<String> advice) {
 
     /** Changes whenever the same input would give another answer or other words. */
-    public static final String EDITION = Effects.EDITION + ".4";
+    public static final String EDITION = Effects.EDITION + ".5";
 
     private static final String NO_ESTIMATE =
             "Nothing can be told yet: two flights that count are needed, one of them clean.";
@@ -68,10 +68,11 @@ public record SeasonPlans(
         }
         List<TrialProposal> proposals = TrialProposals.beforeALog(answer.changes());
         if (fit != null) {
-            progress.report((double) keys.size() / (keys.size() + 1));
+            Progress last = progress.part((double) keys.size() / (keys.size() + 1), 1);
+            last.report(0);
             margin = Responses.of(wishes.margin(), new CorrectedFlights(fit).alongMargin(wishes.marginMovers()));
             proposals = new TrialProposals(input, fit, StrictMath.log1p(wishes.differencePercent() / 100))
-                    .of(answer.changes(), suggestions);
+                    .of(answer.changes(), suggestions, last);
         }
         return new SeasonPlans(
                 responses,

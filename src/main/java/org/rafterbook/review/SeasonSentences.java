@@ -103,9 +103,13 @@ final class SeasonSentences {
                                     + Percent.plain(Math.abs(trend.effectPercent()))
                                     + " over the season whatever you did" + band);
         }
-        if (figures.levelScale() > LARGEST_LEVEL_SCALE || figures.sigma() > LARGEST_SCATTER) {
+        if (figures.sigma() > LARGEST_SCATTER) {
             sentences.add("Times scatter far more than this model expects, so its numbers do not fit these flights. "
                     + "Look for mistyped times and flights that were something else.");
+        } else if (figures.levelScale() > LARGEST_LEVEL_SCALE) {
+            sentences.add(
+                    "The changes moved the times far more than this model expects, so its numbers may not fit these "
+                            + "flights. Look for mistyped times and for what else was changed with them.");
         }
     }
 

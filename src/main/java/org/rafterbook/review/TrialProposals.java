@@ -40,10 +40,12 @@ final class TrialProposals {
                 .toList();
     }
 
-    List<TrialProposal> of(List<ChangeEffect> changes, List<NextTry> suggestions) {
+    List<TrialProposal> of(List<ChangeEffect> changes, List<NextTry> suggestions, Progress progress) {
         // Two values of a setting are proposed once, whatever raised the question.
         Map<List<Object>, TrialProposal> proposals = new LinkedHashMap<>();
-        for (ChangeEffect change : changes) {
+        for (int k = 0; k < changes.size(); k++) {
+            progress.report((double) k / changes.size());
+            ChangeEffect change = changes.get(k);
             Open open = open(change);
             if (open != null) {
                 add(proposals, proposal(change, open));

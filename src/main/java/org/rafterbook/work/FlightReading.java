@@ -29,25 +29,37 @@ final class FlightReading {
     private final List<FlightEvent> events;
     private final Map<String, VenueMark> marks;
 
+    private final @Nullable HeightMark limit;
+
     private final boolean lateFlags;
 
     /**
+     * @param limit the lowest thing in the way in its session, null where none is known
      * @param lateFlags true where flags set after the time was known, or nobody knows when, count too
      */
-    FlightReading(FlightLine line, List<FlightEvent> events, Map<String, VenueMark> marks, boolean lateFlags) {
+    FlightReading(
+            FlightLine line,
+            List<FlightEvent> events,
+            Map<String, VenueMark> marks,
+            @Nullable HeightMark limit,
+            boolean lateFlags) {
         this.line = line;
         this.flight = line.flight();
         this.events = events;
         this.marks = marks;
+        this.limit = limit;
         this.lateFlags = lateFlags;
     }
 
-    /** The flyer's flag, null where there is none. */
+    /** The flyer's flag, null where there is none; a time that ended aborted without one is flagged at an unknown moment. */
     static @Nullable FlightFlag flag(Flight flight) {
         String why = flight.leftOutWhy();
-        return why == null
-                ? null
-                : new FlightFlag(why, flight.leftOutBy(), flight.leftOutAt(), flight.leftOutBeforeTime());
+        if (why != null) {
+            return new FlightFlag(why, flight.leftOutBy(), flight.leftOutAt(), flight.leftOutBeforeTime());
+        }
+        return flight.ending() == Ending.ABORTED && flight.durationS() != null
+                ? new FlightFlag(Ending.ABORTED.word(), null, null, null)
+                : null;
     }
 
     ReviewFlight flight(int order, Rigged rigged, MotorUse motor, SessionAir air, @Nullable Double marginPercent) {
@@ -101,7 +113,15 @@ final class FlightReading {
                 .filter(Objects::nonNull)
                 .max(Comparator.naturalOrder())
                 .orElse(null);
-        return new Peak(flight.peakLowM(), flight.peakHighM(), touched);
+        boolean onlyTheEnding = flight.ending() == Ending.TOUCHED
+                && of(FlightEventKind.TOUCHED).findAny().isEmpty();
+        return new Peak(flight.peakLowM(), flight.peakHighM(), onlyTheEnding ? touchedAtLeastM() : touched);
+    }
+
+    /** What a flight came to at least of which only the ending says that it touched, as in a table of flights. */
+    private @Nullable Double touchedAtLeastM() {
+        Double read = flight.peakLowM();
+        return read != null ? read : limit == null ? null : Double.valueOf(limit.heightM());
     }
 
     private @Nullable Double markHeightM(FlightEvent event) {
@@ -111,7 +131,9 @@ final class FlightReading {
 
     private Handling handling() {
         int stalls = (int) of(FlightEventKind.STALLED).count();
-        int steers = (int) of(FlightEventKind.STEERED).count();
+        int noted = (int) of(FlightEventKind.STEERED).count();
+        // a table of flights says that one was steered, not how often
+        int steers = flight.ending() == Ending.STEERED ? Math.max(1, noted) : noted;
         return new Handling(
                 recovery(),
                 flight.stalls() != null ? flight.stalls() : stalls > 0 ? Integer.valueOf(stalls) : null,

@@ -2,6 +2,7 @@ package org.rafterbook.work;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -10,7 +11,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.exchange.FlightRow;
 import org.rafterbook.exchange.FlightTable;
@@ -51,9 +51,12 @@ final class ImportFlights {
         this.sessions = sessions;
     }
 
-    /** Sorts all rows into their sessions; old flights behind a new one count on. */
+    /**
+     * Sorts all rows into their sessions; old flights behind a new one count on. Sessions of one day come in the order of
+     * their first launches, else of their rows.
+     */
     void place(List<FlightTable> tables) {
-        Map<Day, List<Row>> days = new TreeMap<>(Comparator.comparing(Day::date).thenComparing(Day::venue));
+        Map<Day, List<Row>> days = new LinkedHashMap<>();
         for (FlightTable table : tables) {
             for (FlightRow row : table.rows()) {
                 String venue = row.venue() == null ? "" : ImportBasics.key(row.venue());
@@ -61,7 +64,18 @@ final class ImportFlights {
                         .add(new Row(table, row));
             }
         }
-        days.values().forEach(this::place);
+        days.entrySet().stream()
+                .sorted(Map.Entry.<Day, List<Row>>comparingByKey(Comparator.comparing(Day::date))
+                        .thenComparing(day -> firstLaunch(day.getValue())))
+                .forEach(day -> place(day.getValue()));
+    }
+
+    private static LocalDateTime firstLaunch(List<Row> rows) {
+        return rows.stream()
+                .map(row -> row.row().launchedAt())
+                .filter(Objects::nonNull)
+                .min(Comparator.naturalOrder())
+                .orElse(rows.get(0).row().date().atStartOfDay());
     }
 
     private void place(Iterable<Row> rows) {

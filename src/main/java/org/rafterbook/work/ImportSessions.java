@@ -1,6 +1,7 @@
 package org.rafterbook.work;
 
 import java.time.DateTimeException;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -49,6 +50,8 @@ final class ImportSessions {
     private final Map<String, List<AirReading>> air = new HashMap<>();
     private final Map<String, List<SessionLimit>> limits = new HashMap<>();
     private final Set<String> airFromFile = new HashSet<>();
+    /** When the last flight of this import with air of its own was launched, by session. */
+    private final Map<String, Instant> airHeldUntil = new HashMap<>();
 
     ImportSessions(Writer writer, ImportTally tally, ImportBasics basics, ZoneId ownZone) {
         this.w = writer;
@@ -169,9 +172,23 @@ final class ImportSessions {
                 last = reading;
             }
         }
+        Instant until = airHeldUntil.get(session.id());
         if (last == null || !sample.equals(sample(last))) {
+            Instant since = last == null ? null : last.at();
+            if (last != null && since != null && until != null && until.isAfter(since) && isNearer(at, until, since)) {
+                // the reading nearest to a flight must be its own: its air is noted again
+                addAir(session, until, sample(last), last.pressureSource());
+            }
             addAir(session, at, sample, given.pressurePa() == null ? null : PressureSource.MEASURED);
         }
+        if (at != null) {
+            airHeldUntil.put(session.id(), at);
+        }
+    }
+
+    /** True where a flight is nearer to the new air than to where its own was noted. */
+    private static boolean isNearer(@Nullable Instant toNew, Instant flight, Instant toOwn) {
+        return toNew != null && Duration.between(flight, toNew).compareTo(Duration.between(toOwn, flight)) < 0;
     }
 
     private static Sample sample(AirReading reading) {

@@ -87,6 +87,8 @@ public final class ReviewDocument {
         entry.put("trend_high_percent", trend == null ? null : Double.valueOf(trend.highPercent()));
         if (season == null) {
             entry.put("missing", "Scatter and trend need two flights that count, one of them clean.");
+        } else if (trend == null) {
+            entry.put("trend_missing", "All was flown on one date: a trend needs two.");
         }
     }
 
@@ -102,6 +104,11 @@ public final class ReviewDocument {
                 "flagged_at",
                 flag == null || flag.at() == null ? null : flag.at().toString());
         entry.put("flagged_before_time", flag == null ? null : flag.beforeTime());
+        if (flag == null) {
+            entry.put("missing", "Nobody flagged it.");
+        } else if (flag.by() == null || flag.at() == null || flag.beforeTime() == null) {
+            entry.put("missing", "Who flagged it, when, or whether before its time was known was not noted.");
+        }
         return entry;
     }
 
@@ -140,6 +147,8 @@ public final class ReviewDocument {
         String missing = ReviewWords.missing(change);
         if (missing != null) {
             entry.put(change.effectPercent() == null ? "missing" : "same_day_missing", missing);
+        } else if (sameDay != null && sameDay.low() == null) {
+            entry.put("same_day_missing", "Too few flights for an interval: each day holds only one of each value.");
         }
         return entry;
     }
@@ -188,6 +197,19 @@ public final class ReviewDocument {
         entry.put("recovered_high", recovered.isKnown() ? recovered.high() : null);
         rate(entry, "stalls", handling.stalls());
         rate(entry, "steers", handling.steers());
+        List<String> open = new ArrayList<>();
+        if (!recovered.isKnown()) {
+            open.add("Nobody noted whether it recovered from an upset.");
+        }
+        if (!handling.stalls().isKnown()) {
+            open.add("Nobody counted stalls.");
+        }
+        if (!handling.steers().isKnown()) {
+            open.add("Nobody counted steers.");
+        }
+        if (!open.isEmpty()) {
+            entry.put("missing", String.join(" ", open));
+        }
         return entry;
     }
 
@@ -271,6 +293,9 @@ public final class ReviewDocument {
             one.put("chance", chance);
             one.put("launch_torque_nmm", advice == null ? null : Double.valueOf(1000 * advice.torqueNm()));
             one.put("limited_by_what_was_flown", advice == null ? null : Boolean.valueOf(advice.limitedByFlown()));
+            if (advice == null) {
+                one.put("missing", "Even half the lowest torque flown has a higher chance to touch: fly lower first.");
+            }
             torques.add(one);
         }
         entry.put("torques", risk == null ? null : torques);
@@ -297,6 +322,9 @@ public final class ReviewDocument {
                     forecast == null ? null : Double.valueOf(100 * Math.expm1(forecast.halfWidth())));
             entry.put("chance_clear", forecast == null ? null : Double.valueOf(forecast.chanceClear()));
             entry.put("sentences", proposal.sentences());
+            if (forecast == null) {
+                entry.put("missing", "A forecast needs two flights that count, one of them clean.");
+            }
             proposals.add(entry);
         }
         return proposals;
@@ -329,6 +357,10 @@ public final class ReviewDocument {
         entry.put("sentences", statement == null ? one.state().sentences() : statement.sentences());
         if (one.isOpen()) {
             entry.put("missing", "The trial is open: nothing is told before it is judged.");
+        } else if (alone == null) {
+            entry.put("missing", "No day holds a clean flight with each value and everything else equal.");
+        } else if (alone.low() == null) {
+            entry.put("missing", "Too few flights for an interval.");
         }
         return entry;
     }

@@ -15,6 +15,7 @@ import org.rafterbook.airframe.Rigging;
 import org.rafterbook.airframe.SettingDef;
 import org.rafterbook.airframe.TrimChange;
 import org.rafterbook.flight.AirReading;
+import org.rafterbook.flight.Ending;
 import org.rafterbook.flight.FlightEvent;
 import org.rafterbook.flight.Trial;
 import org.rafterbook.flight.VenueMark;
@@ -38,6 +39,7 @@ final class ReviewReading {
     private final Map<String, VenueMark> marks;
     private final List<Trial> trials;
     private final @Nullable HeightMark limit;
+    private final Map<String, @Nullable HeightMark> limitWhereTouched = new HashMap<>();
     private final boolean lateFlags;
     private final FlownMargins margins;
     private final List<ReviewPoint> points;
@@ -79,6 +81,12 @@ final class ReviewReading {
                 .collect(Collectors.toMap(VenueMark::id, m -> m));
         trials = reader.where(Trial.class, "modelId", modelId);
         limit = limit(reader);
+        for (FlightLine line : lines) {
+            if (line.flight().ending() == Ending.TOUCHED
+                    && !limitWhereTouched.containsKey(line.session().id())) {
+                limitWhereTouched.put(line.session().id(), limit(reader, line));
+            }
+        }
         strip.forEach(r -> byRigging.put(Objects.requireNonNull(r.rigging()).id(), r));
         this.margins = new FlownMargins(lines, byRigging, margins, quickly, progress);
         points = flown();
@@ -89,14 +97,16 @@ final class ReviewReading {
         Set<String> asked = new HashSet<>();
         for (int i = lines.size() - 1; i >= 0; i--) {
             FlightLine line = lines.get(i);
-            HeightMark found = asked.add(line.session().id())
-                    ? Heights.limiting(Heights.of(reader, line.session(), line.venue()), line.venue())
-                    : null;
+            HeightMark found = asked.add(line.session().id()) ? limit(reader, line) : null;
             if (found != null) {
                 return found;
             }
         }
         return null;
+    }
+
+    private static @Nullable HeightMark limit(Reader reader, FlightLine line) {
+        return Heights.limiting(Heights.of(reader, line.session(), line.venue()), line.venue());
     }
 
     /** Every rigging, oldest first; never empty. */
@@ -180,7 +190,12 @@ final class ReviewReading {
     }
 
     private FlightReading reading(FlightLine line) {
-        return new FlightReading(line, events.getOrDefault(line.flight().id(), List.of()), marks, lateFlags);
+        return new FlightReading(
+                line,
+                events.getOrDefault(line.flight().id(), List.of()),
+                marks,
+                limitWhereTouched.get(line.session().id()),
+                lateFlags);
     }
 
     private Set<String> openTrials() {
@@ -216,8 +231,14 @@ final class ReviewReading {
                 .toList();
     }
 
-    /** What the estimates rest on: as if an open trial had not been flown yet. */
+    /**
+     * What the estimates rest on: as if an open trial had not been flown yet.
+     *
+     * @param fullMotorsOnly true to set flights on partial motors aside where any flight that counts flew on a full one
+     */
     ReviewInput input(boolean fullMotorsOnly) {
+        boolean anyFull =
+                points.stream().anyMatch(p -> p.counts() && !p.flight().motor().isPartial());
         return new ReviewInput(
                 strip.get(0).model().name(),
                 points.stream()
@@ -226,7 +247,7 @@ final class ReviewReading {
                         .toList(),
                 settings(),
                 TrimStep.between(told().stream().map(ReviewLevels::of).toList()),
-                fullMotorsOnly);
+                fullMotorsOnly && anyFull);
     }
 
     /** The riggings the estimates know of: those of an open trial are not told yet. */

@@ -43,6 +43,13 @@ class EffectCasesTest {
     }
 
     @Test
+    void cutShortFlightsOfBothValuesAreCountedWhereNeitherHasACleanOne() {
+        SeasonBuilder season = new SeasonBuilder().day(0);
+        season.touch(600, "wing", 2).touch(640, "wing", 2.5).touch(650, "wing", 2.5);
+        assertThat(only(season).statement()).contains("no clean flight at either value yet, 3 flights there were cut");
+    }
+
+    @Test
     void changeMadeButNotFlownHasNoAnswerYet() {
         SeasonBuilder season = new SeasonBuilder().day(0).fly(600, "wing", 2).fly(610, "wing", 2);
         ReviewInput flown = season.input();

@@ -76,6 +76,17 @@ class HandlingSummaryTest {
     }
 
     @Test
+    void aValueWrittenInTwoWaysIsOne() {
+        List<ReviewFlight> flights = List.of(
+                flight(1, Level.word("2"), null, Handling.UNKNOWN),
+                flight(2, Level.word("2.0"), null, Handling.UNKNOWN));
+
+        assertThat(HandlingSummary.bySetting(flights, "incidence").values())
+                .extracting(HandlingSummary::flights)
+                .containsExactly(2);
+    }
+
+    @Test
     void nothingNotedIsSaidAsThat() {
         HandlingSummary none = HandlingSummary.of(List.of(flight(1, 2.0, null, Handling.UNKNOWN)));
 
@@ -98,13 +109,12 @@ class HandlingSummaryTest {
     }
 
     private static ReviewFlight flight(int order, double incidence, @Nullable Double margin, Handling handling) {
+        return flight(order, Level.number(incidence), margin, handling);
+    }
+
+    private static ReviewFlight flight(int order, Level incidence, @Nullable Double margin, Handling handling) {
         ReviewFlight plain = ReviewFlight.of(
-                "f" + order,
-                "s",
-                LocalDate.of(2026, 1, 20),
-                order,
-                Outcome.exact(600),
-                Map.of("incidence", Level.number(incidence)));
+                "f" + order, "s", LocalDate.of(2026, 1, 20), order, Outcome.exact(600), Map.of("incidence", incidence));
         return new ReviewFlight(
                 plain.id(),
                 plain.riggingId(),

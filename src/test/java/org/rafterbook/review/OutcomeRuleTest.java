@@ -65,6 +65,17 @@ class OutcomeRuleTest {
     }
 
     @Test
+    void abortedWithATimeAndNoFlagIsOneOfAnUnknownMomentAndSaysSo() {
+        Outcome counts = OutcomeRule.of(12, Ending.ABORTED, null).outcome();
+        assertThat(counts.kind()).isEqualTo(Outcome.Kind.EXACT);
+        assertThat(counts.reason()).isEqualTo("aborted: flagged at an unknown moment, so it counts as flown");
+        assertThat(new OutcomeRule(12.0, Ending.ABORTED, null, null, null, null, true)
+                        .outcome()
+                        .kind())
+                .isEqualTo(Outcome.Kind.LEFT_OUT);
+    }
+
+    @Test
     void flightWithoutATimeIsLeftOut() {
         Outcome outcome = new OutcomeRule(null, Ending.ABORTED, null, null, null, null, false).outcome();
         assertThat(outcome.kind()).isEqualTo(Outcome.Kind.LEFT_OUT);

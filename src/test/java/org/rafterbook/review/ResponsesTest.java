@@ -55,6 +55,19 @@ class ResponsesTest {
     }
 
     @Test
+    void aSettingOfLargeNumbersHasNoMorePlacesToTryThanAnother() {
+        List<ResponsePoint> points = List.of(
+                new ResponsePoint("", 2_000_000, "a", 6.0, false),
+                new ResponsePoint("", 3_000_000, "a", 6.1, false),
+                new ResponsePoint("", 4_000_000, "a", 6.05, false));
+
+        Response response = known(Responses.of(setting(null, null, null), points));
+
+        assertThat(response.next().value() % 10_000).isZero();
+        assertThat(response.best().low()).isBetween(1_500_000.0, 4_500_000.0);
+    }
+
+    @Test
     void theReferenceSetReadsInItsOwnUnit() {
         // The same flights as quad_demo2, the axis stretched to 2..4 degrees: x 0.7 is 3.4 degrees.
         List<ResponsePoint> points = OnePeakTest.points("quad_demo2.csv").stream()

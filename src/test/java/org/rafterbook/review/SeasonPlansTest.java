@@ -40,6 +40,19 @@ class SeasonPlansTest {
         answer = SeasonPlans.of(season, wishes(), Progress.NONE);
     }
 
+    @Test
+    void proposalsAreForecastOneByOneAndCanBeStoppedBetween() {
+        List<Double> shares = new ArrayList<>();
+
+        SeasonPlans.of(season, wishes(), shares::add);
+
+        double before =
+                0.8 + 0.2 * season.settingKeys().size() / (season.settingKeys().size() + 1);
+        assertThat(shares.stream().filter(share -> share > before))
+                .hasSizeGreaterThanOrEqualTo(answer.effects().changes().size() - 1);
+        assertThat(shares).isSorted();
+    }
+
     private static PlanWishes wishes() {
         Map<String, Level> now =
                 season.flights().get(season.flights().size() - 1).settings();

@@ -75,6 +75,21 @@ class ThinSeasonsTest {
     }
 
     @Test
+    void anEffectBeyondTheModelIsNotCalledScatter() {
+        SeasonBuilder season = new SeasonBuilder();
+        for (int day = 0; day < 4; day++) {
+            season.day(7 * day);
+            for (int i = 0; i < 3; i++) {
+                season.fly(300 + 5 * i + 3 * day, "pitch", 20).fly(600 + 9 * i - 4 * day, "pitch", 24);
+            }
+        }
+
+        assertThat(Effects.of(season.input()).remarks())
+                .anyMatch(r -> r.startsWith("The changes moved the times far more than this model expects"))
+                .noneMatch(r -> r.startsWith("Times scatter far more"));
+    }
+
+    @Test
     void allFlightsCutShort() {
         SeasonBuilder season = new SeasonBuilder().day(0);
         season.touch(600, "wing", 1).touch(610, "wing", 2).touch(620, "wing", 1);

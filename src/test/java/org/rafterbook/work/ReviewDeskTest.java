@@ -142,6 +142,22 @@ class ReviewDeskTest {
     }
 
     @Test
+    void aTrialJudgedWithOneValueFlownSaysInTheDocumentWhyItHasNoAnswer() {
+        evening();
+        String trial = evenings.openTrial(wing).id();
+        evenings.trim(Map.of(wing.id(), Setting.of(0.143)), trial);
+        evenings.fly(700);
+        evenings.book().trials().judge(evenings.model().id(), "hall closed");
+        Map<?, ?> model = (Map<?, ?>) ((List<?>) Objects.requireNonNull(
+                        ReviewDocument.of(List.of(review())).get("models")))
+                .get(0);
+        Map<?, ?> told = (Map<?, ?>) ((List<?>) model.get("trials")).get(0);
+        assertThat(told.get("effect_percent")).isNull();
+        assertThat(told.get("missing"))
+                .isEqualTo("No day holds a clean flight with each value and everything else equal.");
+    }
+
+    @Test
     void valuesFlownOnDifferentDaysAreNotComparedOnOneDay() {
         evenings.fly(500);
         evenings.fly(505);
