@@ -89,6 +89,25 @@ final class Design {
         return filledDensity;
     }
 
+    /** What the model holds equal beside the settings, in the words of a flyer; only what has a column. */
+    List<String> heldEqual() {
+        return columns.stream()
+                .map(column -> switch (column.kind()) {
+                    case INTERCEPT, LEVEL -> "";
+                    case TREND -> "the season's trend";
+                    case TURNS -> "turns";
+                    case DENSITY -> "air density";
+                    case ORDER -> "order in the session";
+                    case MOTOR -> "the motor";
+                    case WINDS -> "the winds it had before";
+                    case BUILD -> "the build";
+                    case PARTIAL -> "the share of the motor";
+                })
+                .filter(words -> !words.isEmpty())
+                .distinct()
+                .toList();
+    }
+
     /** What one flight has in one column. */
     double at(int flight, int column) {
         return values.get(column)[flight];

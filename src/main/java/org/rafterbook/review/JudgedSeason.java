@@ -109,7 +109,8 @@ final class JudgedSeason {
                         Draws.mean(fit.draws().between()),
                         Draws.mean(fit.draws().tau()),
                         estimateOf(trend),
-                        estimateOf(turns));
+                        estimateOf(turns),
+                        design.heldEqual());
     }
 
     @Nullable

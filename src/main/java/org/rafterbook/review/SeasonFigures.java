@@ -1,5 +1,6 @@
 package org.rafterbook.review;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,13 +11,19 @@ import org.jspecify.annotations.Nullable;
  * @param levelScale typical size tau of a change's effect
  * @param trend drift over the whole season whatever was changed; null where all was flown on one date
  * @param turnsSlope per cent of duration per per cent of turns; null where turns are unknown or never differed
+ * @param heldEqual what the model holds equal where it compares, such as "turns"; empty where nothing else differed
  */
 public record SeasonFigures(
         double sigma,
         double dayScatter,
         double levelScale,
         @Nullable Estimate trend,
-        @Nullable Estimate turnsSlope) {
+        @Nullable Estimate turnsSlope,
+        List<String> heldEqual) {
+
+    public SeasonFigures {
+        heldEqual = List.copyOf(heldEqual);
+    }
 
     /** Standard deviation from flight to flight on one day, of ln duration. */
     public double flightScatter() {

@@ -85,6 +85,7 @@ public final class ReviewDocument {
         entry.put("trend_percent", trend == null ? null : Double.valueOf(trend.effectPercent()));
         entry.put("trend_low_percent", trend == null ? null : Double.valueOf(trend.lowPercent()));
         entry.put("trend_high_percent", trend == null ? null : Double.valueOf(trend.highPercent()));
+        entry.put("held_equal", season == null ? List.of() : season.heldEqual());
         if (season == null) {
             entry.put("missing", "Scatter and trend need two flights that count, one of them clean.");
         } else if (trend == null) {

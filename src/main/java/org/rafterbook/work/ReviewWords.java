@@ -122,6 +122,11 @@ public final class ReviewWords {
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
+    private static String listed(List<String> words) {
+        int last = words.size() - 1;
+        return last == 0 ? words.get(0) : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+    }
+
     /** What the whole review rests on, one sentence each. */
     public static List<String> basis(ModelReview answer) {
         List<String> sentences = new ArrayList<>();
@@ -134,8 +139,9 @@ public final class ReviewWords {
         SeasonFigures season = answer.season();
         if (season != null) {
             sentences.add(
-                    "Every effect is what is left with turns, air density, order in the session, the season's trend"
-                            + " and the motor held equal.");
+                    season.heldEqual().isEmpty()
+                            ? "Every effect is as flown: nothing else that was logged differed."
+                            : "Every effect is what is left with " + listed(season.heldEqual()) + " held equal.");
             Estimate turns = season.turnsSlope();
             if (turns != null) {
                 sentences.add("One per cent more turns gave about " + QuantityFormat.rounded(turns.mean(), 1)

@@ -1,0 +1,84 @@
+package org.rafterbook.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Plain tables of flights, imported and reviewed on the command line: what is said is true of these flights. */
+class ReviewCommandTest {
+
+    @TempDir
+    Path folder;
+
+    private final List<String> rows = new ArrayList<>();
+
+    private Path logbook() {
+        return folder.resolve("season.rafterbook");
+    }
+
+    /** A flight of Quire: its day, what the heading's other columns hold, its time. */
+    private void fly(int day, double seconds, Object... others) {
+        StringBuilder row = new StringBuilder("Quire,2026-01-" + (day < 10 ? "0" : "") + day + ",Saltmarsh," + seconds);
+        for (Object other : others) {
+            row.append(',').append(other);
+        }
+        rows.add(row.toString());
+    }
+
+    private void keep(String columns) {
+        Path table = folder.resolve("flights.csv");
+        try {
+            Files.writeString(
+                    table, "model,session_date,venue,duration_s" + columns + "\n" + String.join("\n", rows) + "\n");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        CommandRun.of("import", "--logbook", logbook(), table).done();
+    }
+
+    private String text() {
+        return CommandRun.of("review", "--logbook", logbook()).done().out();
+    }
+
+    private JsonNode json() {
+        return CommandRun.of("review", "--json", "--logbook", logbook()).json();
+    }
+
+    @Test
+    void onlyWhatIsInTheModelIsSaidToBeHeldEqual() {
+        for (int i = 0; i < 6; i++) {
+            fly(5, 480 + 7 * (i * 5 % 4), 2 + i % 2);
+        }
+        keep(",setting.wing_inc");
+
+        assertThat(text()).contains("Every effect is what is left with order in the session held equal.");
+        assertThat(json().at("/models/0/held_equal")).hasToString("[\"order in the session\"]");
+    }
+
+    @Test
+    void everythingThatIsHeldEqualIsNamed() {
+        for (int i = 0; i < 12; i++) {
+            fly(
+                    i < 6 ? 5 : 12,
+                    480 + 7 * (i * 5 % 4),
+                    1400 + 10 * (i * 7 % 5),
+                    18 + i,
+                    1005,
+                    i % 3 == 0 ? "m1" : "m2",
+                    2 + i % 2);
+        }
+        keep(",turns_wound,temperature_c,pressure_hpa,motor,setting.wing_inc");
+
+        assertThat(text())
+                .contains("Every effect is what is left with the season's trend, turns, air density, order in the"
+                        + " session, the motor and the winds it had before held equal.");
+    }
+}
