@@ -89,6 +89,11 @@ final class Design {
         return filledDensity;
     }
 
+    /** True where a day holds two flights or more; else days and flights scatter as one. */
+    boolean isAnyDayRepeated() {
+        return sessions.size() < flights.size();
+    }
+
     /** What the model holds equal beside the settings, in the words of a flyer; only what has a column. */
     List<String> heldEqual() {
         return columns.stream()

@@ -91,9 +91,12 @@ final class EffectSentences {
     }
 
     private String acrossDays(EffectContext known) {
-        return "Compared only on different days (" + change.daysFrom() + " and " + days(change.daysTo())
-                + "): the day alone moves your times by about "
-                + Percent.scatter(known.season().dayScatter()) + ". Fly both on one day.";
+        Double scatter = known.season().dayScatter();
+        return "Compared only on different days (" + change.daysFrom() + " and " + days(change.daysTo()) + "): "
+                + (scatter == null
+                        ? "how far the day alone moves your times cannot be told, as no day holds two flights that count."
+                        : "the day alone moves your times by about " + Percent.scatter(scatter) + ".")
+                + " Fly both on one day.";
     }
 
     private void movedTogether() {

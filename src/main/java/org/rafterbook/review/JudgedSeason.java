@@ -106,7 +106,9 @@ final class JudgedSeason {
                 ? null
                 : new SeasonFigures(
                         Draws.mean(fit.draws().sigma()),
-                        Draws.mean(fit.draws().between()),
+                        design.isAnyDayRepeated()
+                                ? Double.valueOf(Draws.mean(fit.draws().between()))
+                                : null,
                         Draws.mean(fit.draws().tau()),
                         estimateOf(trend),
                         estimateOf(turns),

@@ -7,7 +7,8 @@ import org.jspecify.annotations.Nullable;
  * What a season's flights say beside the changes.
  *
  * @param sigma scale of the flights' errors on one day, Student's with six degrees of freedom, of ln duration
- * @param dayScatter standard deviation from day to day
+ * @param dayScatter standard deviation from day to day; null where no day holds two flights that count, as it then cannot
+ *     be told from the scatter of flights
  * @param levelScale typical size tau of a change's effect
  * @param trend drift over the whole season whatever was changed; null where all was flown on one date
  * @param turnsSlope per cent of duration per per cent of turns; null where turns are unknown or never differed
@@ -15,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record SeasonFigures(
         double sigma,
-        double dayScatter,
+        @Nullable Double dayScatter,
         double levelScale,
         @Nullable Estimate trend,
         @Nullable Estimate turnsSlope,

@@ -96,7 +96,8 @@ public record SeasonPlans(
 
     private static List<String> advice(@Nullable SeasonFigures season, PlanWishes wishes) {
         double scatter = season == null ? FlightsNeeded.USUAL_SCATTER : season.flightScatter();
-        double days = season == null ? FlightsNeeded.USUAL_DAY_SCATTER : season.dayScatter();
+        double days =
+                season == null || season.dayScatter() == null ? FlightsNeeded.USUAL_DAY_SCATTER : season.dayScatter();
         return List.of(
                 FlightsNeeded.alternateSentence(scatter, days),
                 FlightsNeeded.sentence(wishes.differencePercent() / 100, scatter));

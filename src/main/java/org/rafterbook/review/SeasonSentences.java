@@ -88,7 +88,7 @@ final class SeasonSentences {
         if (exact() - days >= 2) {
             sentences.add("From one flight to the next on one day your times scatter by about "
                     + Percent.scatter(figures.flightScatter())
-                    + (days < 3
+                    + (days < 3 || figures.dayScatter() == null
                             ? "."
                             : "; the day alone moves them by about " + Percent.scatter(figures.dayScatter()) + "."));
         }

@@ -80,12 +80,16 @@ public final class ReviewDocument {
     private void season(Map<String, @Nullable Object> entry) {
         SeasonFigures season = review.season();
         entry.put("flight_scatter_percent", season == null ? null : Double.valueOf(100 * season.flightScatter()));
-        entry.put("day_scatter_percent", season == null ? null : Double.valueOf(100 * season.dayScatter()));
+        Double days = season == null ? null : season.dayScatter();
+        entry.put("day_scatter_percent", days == null ? null : Double.valueOf(100 * days));
         Estimate trend = season == null ? null : season.trend();
         entry.put("trend_percent", trend == null ? null : Double.valueOf(trend.effectPercent()));
         entry.put("trend_low_percent", trend == null ? null : Double.valueOf(trend.lowPercent()));
         entry.put("trend_high_percent", trend == null ? null : Double.valueOf(trend.highPercent()));
         entry.put("held_equal", season == null ? List.of() : season.heldEqual());
+        if (season != null && days == null) {
+            entry.put("day_scatter_missing", "No day holds two flights that count: fly two or more on one day.");
+        }
         if (season == null) {
             entry.put("missing", "Scatter and trend need two flights that count, one of them clean.");
         } else if (trend == null) {

@@ -81,4 +81,21 @@ class ReviewCommandTest {
                 .contains("Every effect is what is left with the season's trend, turns, air density, order in the"
                         + " session, the motor and the winds it had before held equal.");
     }
+
+    @Test
+    void noScatterOfDaysIsToldWhereEveryDayHoldsOneFlight() {
+        for (int i = 0; i < 8; i++) {
+            fly(5 + 3 * i, 480 + 7 * (i * 5 % 4), 2 + i % 2);
+        }
+        keep(",setting.wing_inc");
+
+        assertThat(text())
+                .doesNotContain("the day alone moves your times by about")
+                .contains(
+                        "how far the day alone moves your times cannot be told, as no day holds two flights that count."
+                                + " Fly both on one day.");
+        JsonNode model = json().at("/models/0");
+        assertThat(model.get("day_scatter_percent").isNull()).isTrue();
+        assertThat(model.get("day_scatter_missing").asText()).startsWith("No day holds two flights");
+    }
 }
