@@ -2,9 +2,11 @@ package org.rafterbook.review;
 
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -145,15 +147,20 @@ final class EffectSentences {
                 : "no clean flight " + where + " yet, " + Counted.of(cutShort, "flight") + " there "
                         + (cutShort == 1 ? "was" : "were") + " cut short and "
                         + (cutShort == 1 ? "says" : "say") + " only \u201cat least\u201d";
-        sentences.add(name() + ": no answer yet, " + what + ". " + capital(flights())
-                + ". Fly both values on one day, 3 + 3, alternating.");
+        sentences.add(name() + ": no answer yet, " + what + ". " + capital(flights()) + ". "
+                + (cutShort == 0
+                        ? "Fly both values on one day, 3 + 3, alternating."
+                        : "Fly both values again, alternating, so that nothing cuts a flight short: on fewer turns or less"
+                                + " launch torque."));
     }
 
     private void sameDay() {
         SameDayResult result = change.sameDay();
         if (result == null) {
-            if (change.comparison() != Comparison.MOVED_TOGETHER) {
-                sentences.add("Not compared on one day with everything else equal.");
+            switch (change.comparison()) {
+                case SAME_DAY, ACROSS_DAYS -> sentences.add("Not compared on one day with everything else equal.");
+                case ONE_SIDE_UNFLOWN -> sentences.add("A same-day comparison needs clean flights at both, too.");
+                case MOVED_TOGETHER -> {}
             }
             return;
         }
@@ -236,7 +243,7 @@ final class EffectSentences {
     private String flights() {
         int cutShort = change.atLeastFrom() + change.atLeastTo();
         String common = change.commonDays() == 0
-                ? ", no day holds both"
+                ? noCommonDay()
                 : ", " + days(change.commonDays()) + (change.commonDays() == 1 ? " holds both" : " hold both");
         return Counted.of(change.flightsFrom(), "clean flight") + " at "
                 + change.setting().show(change.from()) + " and "
@@ -245,6 +252,26 @@ final class EffectSentences {
                         ? ""
                         : "; " + Counted.of(cutShort, "cut-short flight") + (cutShort == 1 ? " counts" : " count")
                                 + " as \u201cat least\u201d");
+    }
+
+    /** Days are counted by clean flights; where only these are missing, the flyer did fly both on one day. */
+    private String noCommonDay() {
+        Set<String> days = sessions(change.from());
+        days.retainAll(sessions(change.to()));
+        if (days.isEmpty()) {
+            return ", no day holds both";
+        }
+        return change.flightsFrom() == 0 || change.flightsTo() == 0 ? "" : ", no day holds clean flights at both";
+    }
+
+    private Set<String> sessions(Level level) {
+        return input.counted().stream()
+                .filter(flight -> {
+                    Level flown = flight.settings().get(change.setting().key());
+                    return flown != null && flown.same(level);
+                })
+                .map(ReviewFlight::sessionId)
+                .collect(Collectors.toCollection(HashSet::new));
     }
 
     private static String band(Estimate estimate) {

@@ -60,7 +60,7 @@ final class SeasonSentences {
                     + "Log a second flight, then change one setting.");
         } else if (exact == 0) {
             sentences.add("Every flight was cut short: each says only \u201cat least this long\u201d, so no change can "
-                    + "be judged. A clean flight at each value is needed next.");
+                    + "be judged. A clean flight at each value is needed next: on fewer turns or less launch torque.");
         }
     }
 

@@ -73,7 +73,7 @@ public record TrialProposal(
             case WORTH_TRYING -> "By the curve it is the value with the highest expected gain.";
             case MOVED_TOGETHER -> "So far the two were never changed without something else.";
             case ACROSS_DAYS -> "So far the two were compared only on different days.";
-            case UNFLOWN -> "So far one of the two has no clean flight.";
+            case UNFLOWN -> "So far there are not clean flights at both.";
             case UNCLEAR -> "So far there is no clear answer.";
             case TO_BE_CONFIRMED -> "What was claimed has not been flown again on a later day.";
         };

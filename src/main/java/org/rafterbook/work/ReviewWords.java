@@ -61,7 +61,8 @@ public final class ReviewWords {
             case MOVED_TOGETHER ->
                 "Always changed together with " + String.join(" and ", change.togetherWith())
                         + ": cannot be told apart. Fly one of them changed alone.";
-            case ONE_SIDE_UNFLOWN -> "No clean flight with " + unflown(change) + " yet: fly two or more.";
+            case ONE_SIDE_UNFLOWN ->
+                "No clean flight with " + unflown(change) + " yet: fly two or more that nothing cuts short.";
         };
     }
 

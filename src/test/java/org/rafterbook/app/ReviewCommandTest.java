@@ -98,4 +98,34 @@ class ReviewCommandTest {
         assertThat(model.get("day_scatter_percent").isNull()).isTrue();
         assertThat(model.get("day_scatter_missing").asText()).startsWith("No day holds two flights");
     }
+
+    @Test
+    void whereEveryFlightWasCutShortCleanOnesAreAskedForAndNotDays() {
+        for (int i = 0; i < 12; i++) {
+            fly(i < 6 ? 5 : 12, 480 + 7 * (i * 5 % 4), "touched", 2 + i % 2);
+        }
+        keep(",ending,setting.wing_inc");
+
+        assertThat(text())
+                .contains("no clean flight at either value yet, 12 flights there were cut short")
+                .contains("Fly both values again, alternating, so that nothing cuts a flight short")
+                .contains("So far there are not clean flights at both.")
+                .doesNotContain("no day holds both")
+                .doesNotContain("on one day, 3 + 3, alternating")
+                .doesNotContain("Not compared on one day");
+    }
+
+    @Test
+    void aDayThatHoldsBothWithoutCleanFlightsAtOneIsNotSaidToHoldOnlyOne() {
+        for (int day : List.of(5, 12)) {
+            fly(day, 480, "clean", 2);
+            fly(day, 470, "touched", 3);
+            fly(day, 486, "clean", 2);
+        }
+        fly(19, 490, "clean", 3);
+        fly(20, 485, "clean", 3);
+        keep(",ending,setting.wing_inc");
+
+        assertThat(text()).contains("no day holds clean flights at both").doesNotContain("no day holds both");
+    }
 }
