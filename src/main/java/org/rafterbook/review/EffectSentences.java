@@ -59,8 +59,11 @@ final class EffectSentences {
             sentences.add(name() + ": no clear difference (" + Percent.signed(effect.effectPercent())
                     + ", 90 % interval " + band(effect) + "). " + capital(flights()) + ".");
             double hidden = Math.max(Math.abs(effect.lowPercent()), Math.abs(effect.highPercent()));
-            sentences.add("That is not \u201cno effect\u201d: an effect of " + Percent.plain(hidden)
-                    + " could still hide here" + wouldShow(hidden / 100, context) + ".");
+            sentences.add(
+                    Percent.isNothing(hidden)
+                            ? "A difference, if there is any, is smaller than 1 %."
+                            : "That is not \u201cno effect\u201d: an effect of " + Percent.plain(hidden)
+                                    + " could still hide here" + wouldShow(hidden / 100, context) + ".");
         } else {
             sentences.add(name() + ": " + change.word().word() + " the time, best guess "
                     + Percent.signed(effect.effectPercent()) + " (90 % interval " + band(effect) + "). "
@@ -183,7 +186,8 @@ final class EffectSentences {
 
     private static boolean disagrees(SameDayResult result, Estimate effect) {
         Double se = result.se();
-        boolean far = se != null && Math.abs(result.effect() - effect.mean()) > 2 * se;
+        double apart = Math.abs(result.effect() - effect.mean());
+        boolean far = se != null && apart > 2 * se && !Percent.isNothing(Percent.of(apart));
         boolean opposite = result.effect() * effect.mean() < 0
                 && Math.abs(result.effectPercent()) > WORTH_A_SIGN
                 && Math.abs(effect.effectPercent()) > WORTH_A_SIGN;

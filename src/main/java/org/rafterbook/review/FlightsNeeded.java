@@ -93,7 +93,7 @@ public final class FlightsNeeded {
     /** What a planned change takes when both settings are flown alternately on one day. */
     public static String sentence(double gain, double scatter) {
         String begin = "To show a gain of " + Percent.plain(100 * gain) + " with times that scatter by "
-                + Percent.plain(100 * scatter) + ", ";
+                + Percent.scatter(scatter) + ", ";
         OptionalInt each = perSetting(gain, scatter, 0.80);
         return each.isEmpty()
                 ? begin + "more than " + AT_MOST + " flights with each setting would be needed."
@@ -103,16 +103,16 @@ public final class FlightsNeeded {
 
     /** What so many flights with each of two values will show, from the scatter of times alone. */
     public static String trialSentence(int perSide, double scatter) {
-        return perSide + " + " + perSide + " flights on one day tell a difference to about ± "
-                + Percent.plain(Percent.of(halfWidth(perSide, scatter))) + ", times taken to scatter by "
-                + Percent.plain(100 * scatter) + "; a gain of " + Percent.plain(100 * GAIN_NAMED)
+        return perSide + " + " + perSide + " flights on one day tell a difference to "
+                + Percent.halfWidth(halfWidth(perSide, scatter)) + ", times taken to scatter by "
+                + Percent.scatter(scatter) + "; a gain of " + Percent.plain(100 * GAIN_NAMED)
                 + " shows with a chance of " + Figures.odds(power(perSide, GAIN_NAMED, scatter)) + ".";
     }
 
     /** Why both settings belong on one day, for wherever a change is planned. */
     public static String alternateSentence(double scatter, double dayScatter) {
         return "Alternate the two settings on the same day: with three days for each, only a gain of "
-                + Percent.plain(100 * smallestAcrossDays(3, 6, scatter, dayScatter))
+                + Percent.plain(Math.max(1, 100 * smallestAcrossDays(3, 6, scatter, dayScatter)))
                 + " or more would show, however many flights a day. One day each tells nothing.";
     }
 

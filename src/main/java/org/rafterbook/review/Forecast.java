@@ -25,8 +25,8 @@ public record Forecast(int perSide, double sd, double chanceRaised, double chanc
 
     /** The forecast in words. */
     public String sentence() {
-        return perSide + " + " + perSide + " flights on one day would bring the interval to about ± "
-                + Percent.plain(Percent.of(halfWidth())) + "; chance of a clear result: " + Figures.odds(chanceClear())
+        return perSide + " + " + perSide + " flights on one day would bring the interval to "
+                + Percent.halfWidth(halfWidth()) + "; chance of a clear result: " + Figures.odds(chanceClear())
                 + ".";
     }
 

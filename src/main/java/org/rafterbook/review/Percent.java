@@ -20,6 +20,17 @@ final class Percent {
         return Math.round(percent) + " %";
     }
 
+    /** True where it is 0 % as it is printed. */
+    static boolean isNothing(double percent) {
+        return Math.round(percent) == 0;
+    }
+
+    /** What is left of an interval to either side: "about ± 3 %", or "less than ± 1 %". */
+    static String halfWidth(double lnHalfWidth) {
+        double percent = of(lnHalfWidth);
+        return isNothing(percent) ? "less than ± 1 %" : "about ± " + plain(percent);
+    }
+
     /** A scatter to the nearest half per cent, at least 0.5 %: 3.5 %. */
     static String scatter(double lnDeviation) {
         long halves = Math.max(1, Math.round(200 * lnDeviation));

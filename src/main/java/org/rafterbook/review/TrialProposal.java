@@ -84,10 +84,10 @@ public record TrialProposal(
         if (forecast == null || larger == null) {
             return FlightsNeeded.trialSentence(perSide(), FlightsNeeded.USUAL_SCATTER);
         }
-        String narrowed = Percent.plain(Percent.of(larger.halfWidth()));
-        String more = narrowed.equals(Percent.plain(Percent.of(forecast.halfWidth())))
+        String narrowed = Percent.halfWidth(larger.halfWidth());
+        String more = narrowed.equals(Percent.halfWidth(forecast.halfWidth()))
                 ? ""
-                : " " + larger.perSide() + " + " + larger.perSide() + " would bring it to ± " + narrowed + ".";
+                : " " + larger.perSide() + " + " + larger.perSide() + " would bring it to " + narrowed + ".";
         return forecast.sentence() + more;
     }
 }

@@ -128,4 +128,19 @@ class ReviewCommandTest {
 
         assertThat(text()).contains("no day holds clean flights at both").doesNotContain("no day holds both");
     }
+
+    @Test
+    void equalTimesHaveNoDifferenceAndNothingDisagrees() {
+        for (int i = 0; i < 16; i++) {
+            fly(i < 8 ? 5 : 12, 480, 2 + i % 2);
+        }
+        keep(",setting.wing_inc");
+
+        assertThat(text())
+                .contains("A difference, if there is any, is smaller than 1 %.")
+                .doesNotContain("disagree")
+                .doesNotContain("effect of 0 %")
+                .doesNotContain("± 0 %")
+                .doesNotContain("scatter by 0 %");
+    }
 }
