@@ -17,6 +17,9 @@ import java.util.stream.IntStream;
  */
 final class Confounding {
 
+    /** What a change moved together with that was made between two days and never undone. */
+    static final String DATE = "date";
+
     /** More partners than this are taken all together instead of searched for the fewest that do. */
     private static final int MOST_SEARCHED = 12;
 
@@ -96,7 +99,7 @@ final class Confounding {
         List<Partner> partners = new ArrayList<>();
         for (int j = 0; j < contrast.length; j++) {
             String name = switch (design.columns().get(j).kind()) {
-                case TREND -> "date";
+                case TREND -> DATE;
                 case TURNS -> "turns";
                 case DENSITY -> "air density";
                 case WINDS -> "winds of the motor";

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.units.Counted;
@@ -106,11 +105,9 @@ final class EffectSentences {
 
     private void movedTogether() {
         Estimate joint = change.effect();
-        String together =
-                name() + " and " + partners(this::changeOf) + " always changed together: they cannot be told apart.";
+        String together = name() + " and " + partners() + " always changed together: they cannot be told apart.";
         if (joint == null) {
-            sentences.add(
-                    together + " " + capital(flights()) + ". Fly both values on one day with nothing else changed.");
+            sentences.add(together + " " + capital(flights()) + ".");
             return;
         }
         sentences.add(together + " Together: " + Percent.signed(joint.effectPercent()) + " (90 % interval "
@@ -118,19 +115,12 @@ final class EffectSentences {
         if (context != null && !verdict.onOneDay()) {
             sentences.add(acrossDays(context));
         }
-        sentences.add("To separate them fly " + change.setting().label() + " "
-                + change.setting().show(change.to()) + " with the old " + partners(this::labelOf)
-                + ": about 5 + 5 flights on one day, alternating.");
     }
 
-    private String partners(Function<Partner, String> say) {
+    private String partners() {
         return verdict.together().isEmpty()
                 ? "something else"
-                : verdict.together().stream().map(say).collect(Collectors.joining(" and "));
-    }
-
-    private String labelOf(Partner partner) {
-        return partner.isSetting() ? input.setting(partner.name()).label() : partner.name();
+                : verdict.together().stream().map(this::changeOf).collect(Collectors.joining(" and "));
     }
 
     private String changeOf(Partner partner) {

@@ -34,4 +34,10 @@ public record ReviewAnswer(
         remarks = List.copyOf(remarks);
         farOff = List.copyOf(farOff);
     }
+
+    /** The same answer with these changes. */
+    ReviewAnswer with(List<ChangeEffect> others) {
+        return new ReviewAnswer(
+                model, others, season, flightsExact, flightsAtLeast, flightsLeftOut, sessions, claims, remarks, farOff);
+    }
 }

@@ -47,8 +47,10 @@ public record SeasonPlans(
      */
     public static WithEffects of(ReviewInput input, PlanWishes wishes, Progress progress) {
         Effects.Judged judged = Effects.judge(input, progress.part(0, 0.8));
+        ReviewAnswer answer = judged.answer();
+        SeasonPlans plans = plans(input, answer, judged.fit(), wishes, progress.part(0.8, 1));
         return new WithEffects(
-                judged.answer(), plans(input, judged.answer(), judged.fit(), wishes, progress.part(0.8, 1)));
+                answer.with(new Parting(input.steps(), answer.changes()).advised(plans.proposals())), plans);
     }
 
     private static SeasonPlans plans(

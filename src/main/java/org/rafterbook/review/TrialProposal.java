@@ -1,7 +1,6 @@
 package org.rafterbook.review;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.units.Worded;
 
@@ -12,7 +11,7 @@ import org.rafterbook.units.Worded;
  * @param from one value
  * @param to the other value
  * @param open what is open about the two
- * @param keep labels of the settings that have to be kept, since they always moved with this one
+ * @param keep what has to be kept, since it always moved with this one: labels of settings, the motor and the like
  * @param forecast what the flights will show; null where too little was flown to tell how far times scatter
  * @param larger the smallest trial that would narrow the interval to the difference the flyer cares about; null with
  *     {@code forecast}
@@ -63,16 +62,29 @@ public record TrialProposal(
 
     /** Such as "Trial: propeller 320 or 300 mm, loop kept." */
     public String title() {
-        String kept = keep.isEmpty() ? "" : ", " + keep.stream().collect(Collectors.joining(" and ")) + " kept";
-        return "Trial: " + setting.label() + " " + from.label() + " or " + setting.show(to) + kept + ".";
+        return "Trial: " + setting.label() + " " + from.label() + " or " + setting.show(to) + kept() + ".";
+    }
+
+    private String kept() {
+        return keep.isEmpty() ? "" : ", " + String.join(" and ", keep) + " kept";
+    }
+
+    /** The same as advice beside what always moved together: what to fly to separate it, and what that will show. */
+    String toSeparate() {
+        return "To separate them fly " + setting.label() + " " + from.label() + " and " + setting.show(to)
+                + " alternating" + kept() + ". " + forecastInWords();
     }
 
     /** The trial, what it will show and why, sentence by sentence. */
     public List<String> sentences() {
         String why = switch (open) {
             case WORTH_TRYING -> "By the curve it is the value with the highest expected gain.";
-            case MOVED_TOGETHER -> "So far the two were never changed without something else.";
-            case ACROSS_DAYS -> "So far the two were compared only on different days.";
+            case MOVED_TOGETHER ->
+                keep.isEmpty()
+                        ? "So far the two values were never flown on one date."
+                        : "So far " + setting.label() + " was never changed without " + String.join(" and ", keep)
+                                + ".";
+            case ACROSS_DAYS -> "So far the two values were compared only on different days.";
             case UNFLOWN -> "So far there are not clean flights at both.";
             case UNCLEAR -> "So far there is no clear answer.";
             case TO_BE_CONFIRMED -> "What was claimed has not been flown again on a later day.";

@@ -2,7 +2,6 @@ package org.rafterbook.review;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -58,21 +57,12 @@ final class TrialProposals {
         }
         List<TrialProposal> sorted = new ArrayList<>(proposals.values());
         sorted.sort(Comparator.comparingDouble(TrialProposals::worth).reversed());
-        // Parting one setting from those it moved with parts them from it: that is one trial.
-        Set<Set<String>> parted = new HashSet<>();
-        sorted.removeIf(p -> p.open() == Open.MOVED_TOGETHER && !parted.add(together(p)));
-        return List.copyOf(sorted);
+        return new Parting(input.steps(), changes).once(sorted);
     }
 
     private static double worth(TrialProposal proposal) {
         Forecast forecast = proposal.forecast();
         return forecast == null ? 0 : forecast.worth();
-    }
-
-    private static Set<String> together(TrialProposal proposal) {
-        Set<String> labels = new HashSet<>(proposal.keep());
-        labels.add(proposal.setting().label());
-        return labels;
     }
 
     private static void add(Map<List<Object>, TrialProposal> proposals, TrialProposal proposal) {
@@ -108,6 +98,7 @@ final class TrialProposals {
                 change.to(),
                 open,
                 change.togetherWith().stream()
+                        .filter(key -> !key.equals(Confounding.DATE))
                         .map(key -> input.setting(key).label())
                         .toList(),
                 forecaster.of(setting, change.from(), change.to(), TrialPlan.USUAL_PER_SIDE, now),

@@ -143,4 +143,33 @@ class ReviewCommandTest {
                 .doesNotContain("± 0 %")
                 .doesNotContain("scatter by 0 %");
     }
+
+    @Test
+    void whatMovedTogetherHasOneRecipeInItsSentenceAndAmongTheTrials() {
+        for (int i = 0; i < 18; i++) {
+            int at = i % 2;
+            fly(5 + 7 * (i / 6), 480 + 12 * (i * 5 % 7) + 20 * at, 24 + 2 * at, 350 + 20 * at, 3 - at);
+        }
+        keep(",setting.pitch,setting.motor_len,setting.rudder");
+
+        JsonNode proposals = json().at("/models/0/proposals");
+        assertThat(proposals).hasSize(1);
+        JsonNode proposal = proposals.get(0);
+        String setting = proposal.get("setting").asText();
+        List<String> others = new ArrayList<>(List.of("pitch", "motor_len", "rudder"));
+        others.remove(setting);
+        assertThat(proposal.at("/sentences/1").asText())
+                .startsWith("So far " + setting + " was never changed without ");
+        String forecast = proposal.at("/sentences/2").asText();
+        for (JsonNode change : json().get("changes")) {
+            assertThat(change.get("sentences"))
+                    .extracting(JsonNode::asText)
+                    .filteredOn(s -> s.contains("o separate"))
+                    .singleElement()
+                    .asString()
+                    .startsWith("To separate them fly " + setting + " ")
+                    .contains(" alternating, " + String.join(" and ", others) + " kept. ")
+                    .endsWith(forecast);
+        }
+    }
 }
