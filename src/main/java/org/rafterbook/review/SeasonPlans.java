@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param responses setting key to the response of duration, in the order of the settings
  * @param margin the response of duration to the stability margin
  * @param proposals trials worth flying, the most promising first
+ * @param settled a sentence for each two values between which nothing worth flying for is open any more
  * @param back what 'back' offers
  * @param advice what is said of planning any change
  */
@@ -21,6 +22,7 @@ public record SeasonPlans(
         Map<String, Answer<Response>> responses,
         Answer<Response> margin,
         List<TrialProposal> proposals,
+        List<String> settled,
         List<BackChoice> back,
         List<String> advice) {
 
@@ -33,6 +35,7 @@ public record SeasonPlans(
     public SeasonPlans {
         responses = Collections.unmodifiableMap(new LinkedHashMap<>(responses));
         proposals = List.copyOf(proposals);
+        settled = List.copyOf(settled);
         back = List.copyOf(back);
         advice = List.copyOf(advice);
     }
@@ -68,18 +71,19 @@ public record SeasonPlans(
                 suggestions.add(known.value().next());
             }
         }
-        List<TrialProposal> proposals = TrialProposals.beforeALog(answer.changes());
+        TrialProposals.Found found = new TrialProposals.Found(TrialProposals.beforeALog(answer.changes()), List.of());
         if (fit != null) {
             Progress last = progress.part((double) keys.size() / (keys.size() + 1), 1);
             last.report(0);
             margin = Responses.of(wishes.margin(), new CorrectedFlights(fit).alongMargin(wishes.marginMovers()));
-            proposals = new TrialProposals(input, fit, StrictMath.log1p(wishes.differencePercent() / 100))
+            found = new TrialProposals(input, fit, StrictMath.log1p(wishes.differencePercent() / 100))
                     .of(answer.changes(), suggestions, last);
         }
         return new SeasonPlans(
                 responses,
                 margin,
-                proposals,
+                found.worthFlying(),
+                found.settled(),
                 new BackChoices(input, wishes.now()).of(wishes.markedGood(), fit),
                 advice(answer.season(), wishes));
     }

@@ -92,6 +92,26 @@ public record TrialProposal(
         return List.of(title(), why, forecastInWords());
     }
 
+    /** False where it is no use to fly it: the difference is known to be too small. */
+    boolean isWorthFlying(double difference) {
+        return forecast == null || !canBeSettled() || !forecast.isSettled(difference);
+    }
+
+    private boolean canBeSettled() {
+        return switch (open) {
+            case UNCLEAR, ACROSS_DAYS -> true;
+            case WORTH_TRYING, MOVED_TOGETHER, UNFLOWN, TO_BE_CONFIRMED -> false;
+        };
+    }
+
+    /** What is said in the place of a trial that is not worth flying. */
+    String settled() {
+        double widest = forecast == null ? 0 : Percent.of(forecast.widest());
+        return "You are there, within what " + 2 * perSide() + " flights can show: " + setting.label() + " "
+                + from.label() + " and " + setting.show(to) + " differ by "
+                + (Percent.isNothing(widest) ? "less than 1 %" : "no more than " + Percent.plain(widest)) + " (90 %).";
+    }
+
     private String forecastInWords() {
         if (forecast == null || larger == null) {
             return FlightsNeeded.trialSentence(perSide(), FlightsNeeded.USUAL_SCATTER);
@@ -100,6 +120,8 @@ public record TrialProposal(
         String more = narrowed.equals(Percent.halfWidth(forecast.halfWidth()))
                 ? ""
                 : " " + larger.perSide() + " + " + larger.perSide() + " would bring it to " + narrowed + ".";
-        return forecast.sentence() + more;
+        return forecast.sentence()
+                + (forecast.hasLittleChance() ? " So few would hardly tell: fly more of each, or leave it." : "")
+                + more;
     }
 }

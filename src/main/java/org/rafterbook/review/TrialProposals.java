@@ -39,7 +39,15 @@ final class TrialProposals {
                 .toList();
     }
 
-    List<TrialProposal> of(List<ChangeEffect> changes, List<NextTry> suggestions, Progress progress) {
+    /**
+     * What was found.
+     *
+     * @param worthFlying the trials, the most promising first, those with little chance of a clear result last
+     * @param settled a sentence for each two values between which nothing worth flying for is open
+     */
+    record Found(List<TrialProposal> worthFlying, List<String> settled) {}
+
+    Found of(List<ChangeEffect> changes, List<NextTry> suggestions, Progress progress) {
         // Two values of a setting are proposed once, whatever raised the question.
         Map<List<Object>, TrialProposal> proposals = new LinkedHashMap<>();
         for (int k = 0; k < changes.size(); k++) {
@@ -56,8 +64,20 @@ final class TrialProposals {
             }
         }
         List<TrialProposal> sorted = new ArrayList<>(proposals.values());
-        sorted.sort(Comparator.comparingDouble(TrialProposals::worth).reversed());
-        return new Parting(input.steps(), changes).once(sorted);
+        sorted.removeIf(p -> !p.isWorthFlying(difference));
+        sorted.sort(Comparator.comparing(TrialProposals::hasLittleChance)
+                .thenComparing(Comparator.comparingDouble(TrialProposals::worth).reversed()));
+        return new Found(
+                new Parting(input.steps(), changes).once(sorted),
+                proposals.values().stream()
+                        .filter(p -> !p.isWorthFlying(difference))
+                        .map(TrialProposal::settled)
+                        .toList());
+    }
+
+    private static boolean hasLittleChance(TrialProposal proposal) {
+        Forecast forecast = proposal.forecast();
+        return forecast != null && forecast.hasLittleChance();
     }
 
     private static double worth(TrialProposal proposal) {

@@ -72,6 +72,7 @@ public final class ReviewDocument {
         entry.put("curves", curves());
         entry.put("touching", touching());
         entry.put("proposals", proposals());
+        entry.put("settled", review.plans() == null ? List.of() : review.plans().settled());
         entry.put("going_back", review.back().stream().map(ReviewDocument::back).toList());
         entry.put("trials", review.trials().stream().map(this::trial).toList());
         return entry;

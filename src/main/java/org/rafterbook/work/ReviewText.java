@@ -41,6 +41,7 @@ public final class ReviewText {
             head("What to try next");
             List<TrialProposal> proposals = review.plans().proposals();
             proposals.forEach(proposal -> item(proposal.sentences()));
+            review.plans().settled().forEach(sentence -> item(List.of(sentence)));
             if (proposals.isEmpty()) {
                 item(review.plans().advice());
             }

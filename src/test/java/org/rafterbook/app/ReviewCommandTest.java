@@ -172,4 +172,29 @@ class ReviewCommandTest {
                     .endsWith(forecast);
         }
     }
+
+    @Test
+    void noTrialIsProposedForADifferenceKnownToBeSmall() {
+        for (int i = 0; i < 60; i++) {
+            fly(5 + 3 * (i / 10), 480 + 3 * (i * 7 % 9), 2 + i % 2);
+        }
+        keep(",setting.wing_inc");
+
+        JsonNode model = json().at("/models/0");
+        assertThat(model.get("proposals")).isEmpty();
+        assertThat(model.at("/settled/0").asText())
+                .startsWith(
+                        "You are there, within what 6 flights can show: wing_inc 2 and 3 differ by no more than 1 %");
+        assertThat(text()).contains("  - You are there, within what 6 flights can show");
+    }
+
+    @Test
+    void aTrialThatWouldHardlyTellSaysSo() {
+        for (int i = 0; i < 18; i++) {
+            fly(5 + 7 * (i / 6), i % 5 == 0 ? 240 : 480 + 3 * (i * 7 % 9), 2 + i % 2);
+        }
+        keep(",setting.wing_inc");
+
+        assertThat(text()).contains("So few would hardly tell: fly more of each, or leave it. ");
+    }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -206,12 +207,15 @@ class SeasonPlansTest {
 
     @Test
     void proposalsStandInTheOrderOfWhatTheyAreWorth() {
-        List<Double> worth = answer.plans().proposals().stream()
-                .map(p -> p.forecast().worth())
+        List<Forecast> forecasts = answer.plans().proposals().stream()
+                .map(p -> Objects.requireNonNull(p.forecast()))
                 .toList();
 
-        assertThat(worth).isNotEmpty().isSortedAccordingTo((a, b) -> Double.compare(b, a));
-        assertThat(worth).allMatch(w -> w >= 0);
+        assertThat(forecasts)
+                .isNotEmpty()
+                .isSortedAccordingTo(Comparator.comparing((Forecast f) -> f.chanceClear() < 0.05)
+                        .thenComparing(Comparator.comparing(Forecast::worth).reversed()))
+                .allMatch(f -> f.worth() >= 0);
     }
 
     @Test

@@ -134,7 +134,11 @@ final class TryNext {
             return said;
         }
         if (proposal == null) {
-            said.add(Sentences.verdict("Nothing is open: no two values were changed into each other yet."));
+            said.add(Sentences.verdict(
+                    answer.changes().isEmpty()
+                            ? "Nothing is open: no two values were changed into each other yet."
+                            : "Nothing is open that a trial is worth."));
+            answer.plans().settled().stream().map(Sentences::prose).forEach(said::add);
             answer.plans().advice().stream().map(Sentences::prose).forEach(said::add);
             return said;
         }
