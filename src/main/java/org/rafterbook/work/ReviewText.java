@@ -1,9 +1,12 @@
 package org.rafterbook.work;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.rafterbook.review.Answer;
 import org.rafterbook.review.Response;
+import org.rafterbook.review.SeasonPlans;
 import org.rafterbook.review.TrialProposal;
 import org.rafterbook.units.DisplayUnits;
 import org.rafterbook.units.QuantityFormat;
@@ -29,15 +32,15 @@ public final class ReviewText {
             text.append('\n');
         }
         text.append(review.model().name()).append('\n');
-        ReviewWords.basis(review).forEach(s -> text.append("  ").append(s).append('\n'));
+        ReviewWords.basis(review).forEach(this::head);
+        ReviewWords.leftOut(review).forEach(this::head);
         if (review.changes().isEmpty()) {
             text.append("  No setting was changed yet, so there is nothing to compare.\n");
         }
         review.changesToTell().forEach(change -> item(ReviewWords.sentences(change)));
         if (review.plans() != null) {
             head("Time against margin and settings");
-            curve(review.plans().margin());
-            review.plans().responses().values().forEach(this::curve);
+            curves(review.plans());
             head("What to try next");
             List<TrialProposal> proposals = review.plans().proposals();
             proposals.forEach(proposal -> item(proposal.sentences()));
@@ -68,10 +71,21 @@ public final class ReviewText {
         }
     }
 
-    private void curve(Answer<Response> answer) {
+    /** What each curve says or why there is none, a reason that holds for several once. */
+    private void curves(SeasonPlans plans) {
+        Set<List<String>> said = new LinkedHashSet<>();
+        said.add(curve(plans.margin()));
+        plans.responses().values().forEach(answer -> said.add(curve(answer)));
+        said.forEach(this::item);
+    }
+
+    private static List<String> curve(Answer<Response> answer) {
         if (answer instanceof Answer.Known<Response> known) {
-            item(known.value().sentences());
+            List<String> sentences = new ArrayList<>(known.value().sentences());
+            sentences.add(known.value().next().sentence());
+            return sentences;
         }
+        return List.of(((Answer.CannotTell<Response>) answer).sentence());
     }
 
     private static String touching(Answer<TouchRisk> answer) {

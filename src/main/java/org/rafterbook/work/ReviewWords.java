@@ -107,12 +107,14 @@ public final class ReviewWords {
                 .count();
         int atLeast = (int)
                 points.stream().filter(p -> answer.enters(p) && p.atLeast()).count();
-        int out = points.size() - clean - atLeast;
+        int out = (int) points.stream().filter(p -> !p.counts()).count();
+        int aside = points.size() - clean - atLeast - out;
         String versions = points.stream().map(ReviewPoint::version).distinct().collect(Collectors.joining(", "));
         return Counted.of(clean, "clean flight") + " on "
                 + Counted.of(days(answer, points).size(), "day")
                 + (atLeast == 0 ? "" : ", " + atLeast + " cut short and counted as \u201cat least\u201d")
                 + (out == 0 ? "" : ", " + out + " left out")
+                + (aside == 0 ? "" : ", " + aside + " on a part of a motor set aside")
                 + (versions.isEmpty() ? "." : "; flown on " + versions + ".");
     }
 
@@ -126,6 +128,15 @@ public final class ReviewWords {
     private static String listed(List<String> words) {
         int last = words.size() - 1;
         return last == 0 ? words.get(0) : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+    }
+
+    /** Every flight that is left out, with its reason. */
+    public static List<String> leftOut(ModelReview answer) {
+        return answer.leftOut().stream()
+                .map(point -> "Left out: flight " + point.flight().orderInSession() + " of "
+                        + DAY.format(point.flight().sessionDate()) + ", "
+                        + point.flight().outcome().reason() + ".")
+                .toList();
     }
 
     /** What the whole review rests on, one sentence each. */

@@ -11,6 +11,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.rafterbook.OneEvening;
+import org.rafterbook.logbook.Mode;
+import org.rafterbook.work.Book;
+import org.rafterbook.work.ModelReview;
+import org.rafterbook.work.Progress;
+import org.rafterbook.work.ReviewWords;
 
 /** Plain tables of flights, imported and reviewed on the command line: what is said is true of these flights. */
 class ReviewCommandTest {
@@ -196,5 +202,46 @@ class ReviewCommandTest {
         keep(",setting.wing_inc");
 
         assertThat(text()).contains("So few would hardly tell: fly more of each, or leave it. ");
+    }
+
+    @Test
+    void everyFlightLeftOutStandsInTheTextWithItsReason() {
+        fly(5, 480, "clean", "", 2);
+        fly(5, 490, "steered", "", 3);
+        fly(5, 484, "clean", "bad launch", 2);
+        fly(5, 488, "clean", "", 3);
+        keep(",ending,left_out_why,setting.wing_inc");
+
+        assertThat(text())
+                .contains("1 left out.")
+                .contains("  Left out: flight 2 of 5 Jan 2026, steered, nobody noted when.\n");
+    }
+
+    @Test
+    void whereThereIsNoCurveTheTextSaysWhy() {
+        for (int i = 0; i < 6; i++) {
+            fly(5, 480 + 7 * (i * 5 % 4), 2 + i % 2);
+        }
+        keep(",setting.wing_inc");
+
+        assertThat(text())
+                .contains("  - No flight that counts tells its stability margin.")
+                .contains("  - Only two values were flown for wing_inc, 2 and 3. A curve needs three: fly one more.");
+    }
+
+    @Test
+    void aFlightOnAPartOfAMotorIsSetAsideAndNotLeftOut() {
+        for (int i = 0; i < 9; i++) {
+            fly(5, i % 4 == 3 ? 240 : 480 + 7 * (i * 5 % 4), i % 4 == 3 ? 0.5 : 1, 2 + i % 2);
+        }
+        keep(",partial_fraction,setting.wing_inc");
+        try (Book book = Book.open(logbook(), Mode.EXISTING, OneEvening.CLOCK)) {
+            ModelReview review =
+                    book.review().review(book.review().models().get(0).id(), true, Progress.none());
+
+            assertThat(ReviewWords.basis(review, review.changes().get(0)))
+                    .anyMatch(s -> s.startsWith("At 3: 2 clean flights on 1 day, 2 on a part of a motor set aside;"))
+                    .noneMatch(s -> s.contains("left out"));
+        }
     }
 }
