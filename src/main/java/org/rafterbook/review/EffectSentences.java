@@ -239,13 +239,20 @@ final class EffectSentences {
         String common = change.commonDays() == 0
                 ? noCommonDay()
                 : ", " + days(change.commonDays()) + (change.commonDays() == 1 ? " holds both" : " hold both");
+        long takenOut = input.flights().stream()
+                .filter(f -> f.outcome().takenOut() && (isAt(f, change.from()) || isAt(f, change.to())))
+                .count();
         return Counted.of(change.flightsFrom(), "clean flight") + " at "
                 + change.setting().show(change.from()) + " and "
                 + change.flightsTo() + " at " + change.setting().show(change.to()) + common
                 + (cutShort == 0
                         ? ""
                         : "; " + Counted.of(cutShort, "cut-short flight") + (cutShort == 1 ? " counts" : " count")
-                                + " as \u201cat least\u201d");
+                                + " as \u201cat least\u201d")
+                + (takenOut == 0
+                        ? ""
+                        : "; " + takenOut + " left out by the flyer although flagged after "
+                                + (takenOut == 1 ? "its" : "their") + " time was known or nobody knows when");
     }
 
     /** Days are counted by clean flights; where only these are missing, the flyer did fly both on one day. */
@@ -258,12 +265,14 @@ final class EffectSentences {
         return change.flightsFrom() == 0 || change.flightsTo() == 0 ? "" : ", no day holds clean flights at both";
     }
 
+    private boolean isAt(ReviewFlight flight, Level level) {
+        Level flown = flight.settings().get(change.setting().key());
+        return flown != null && flown.same(level);
+    }
+
     private Set<String> sessions(Level level) {
         return input.counted().stream()
-                .filter(flight -> {
-                    Level flown = flight.settings().get(change.setting().key());
-                    return flown != null && flown.same(level);
-                })
+                .filter(flight -> isAt(flight, level))
                 .map(ReviewFlight::sessionId)
                 .collect(Collectors.toCollection(HashSet::new));
     }

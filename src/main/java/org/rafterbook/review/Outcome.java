@@ -10,9 +10,15 @@ import org.rafterbook.flight.Ending;
  * @param countsS the time that counts, s: the recorded one, or that of the first steer; as recorded where left out
  * @param ending how the flight ended
  * @param reason why it is a lower bound or left out, or what was marked and yet counts; null where nothing is to say
+ * @param takenOut true where the flyer left it out although it was flagged after its time was known, or nobody knows when
  */
 public record Outcome(
-        Kind kind, double countsS, Ending ending, @Nullable String reason) {
+        Kind kind, double countsS, Ending ending, @Nullable String reason, boolean takenOut) {
+
+    /** An outcome the flyer did not change. */
+    public Outcome(Kind kind, double countsS, Ending ending, @Nullable String reason) {
+        this(kind, countsS, ending, reason, false);
+    }
 
     /** What the recorded time says about the time the model had in it. */
     public enum Kind {

@@ -42,7 +42,7 @@ public record OutcomeRule(
         }
         if (why != null && lateFlagsCount) {
             return new Outcome(
-                    Outcome.Kind.LEFT_OUT, time, how, why + ": left out by the flyer although flagged " + late());
+                    Outcome.Kind.LEFT_OUT, time, how, why + ": left out by the flyer although flagged " + late(), true);
         }
         Outcome flown = flown(how, time);
         if (why == null) {

@@ -55,6 +55,13 @@ final class SeasonSentences {
                 + exact + " clean, " + (counted.size() - exact) + " cut short and counted as \u201cat least\u201d, "
                 + left + " left out"
                 + (aside == 0 ? "." : ", " + aside + " on a part of a motor set aside."));
+        long takenOut =
+                input.flights().stream().filter(f -> f.outcome().takenOut()).count();
+        if (takenOut > 0) {
+            sentences.add(Counted.of(takenOut, "flight") + (takenOut == 1 ? " is" : " are")
+                    + " left out by the flyer although flagged after " + (takenOut == 1 ? "its" : "their")
+                    + " time was known or nobody knows when: what is said rests on that choice.");
+        }
         if (counted.size() < 2) {
             sentences.add("Nothing can be compared with fewer than two flights that count. "
                     + "Log a second flight, then change one setting.");

@@ -244,4 +244,32 @@ class ReviewCommandTest {
                     .noneMatch(s -> s.contains("left out"));
         }
     }
+
+    @Test
+    void flightsTheFlyerTookOutAfterTheirTimeAreSaidInTheEffectAndInTheSeason() {
+        for (int day : List.of(5, 12, 19)) {
+            for (int i = 0; i < 6; i++) {
+                boolean bad = i == 3;
+                fly(day, bad ? 120 : 480 + 7 * (i * 5 % 4), bad ? "bad launch" : "", bad ? "no" : "", 2 + i % 2);
+            }
+        }
+        keep(",left_out_why,left_out_before_time,setting.wing_inc");
+        assertThat(text()).doesNotContain("by the flyer");
+        try (Book book = Book.open(logbook(), Mode.EXISTING, OneEvening.CLOCK)) {
+            book.review().countLateFlags(book.review().models().get(0).id(), true);
+        }
+
+        assertThat(json().at("/changes/0/sentences/0").asText())
+                .contains("6 at 3, 3 days hold both; 3 left out by the flyer although flagged after their time was"
+                        + " known or nobody knows when");
+        String season =
+                "3 flights are left out by the flyer although flagged after their time was known or nobody knows"
+                        + " when: what is said rests on that choice.";
+        assertThat(json().at("/models/0/sentences"))
+                .extracting(JsonNode::asText)
+                .contains(season);
+        assertThat(text())
+                .contains(season)
+                .contains("Left out: flight 4 of 5 Jan 2026, bad launch: left out by the flyer although flagged");
+    }
 }
