@@ -23,7 +23,7 @@ import org.rafterbook.units.QuantityFormat;
 public record Ceiling(double limitM, List<Risk> curve, Span flownNm, int flights, int touched, List<Told> told) {
 
     /** Changes whenever the same input would give another answer. */
-    public static final String EDITION = "1";
+    public static final String EDITION = "2";
 
     /** How far above the highest torque flown anything is told, as a factor. */
     public static final double REACH = 1.10;
@@ -136,6 +136,27 @@ public record Ceiling(double limitM, List<Risk> curve, Span flownNm, int flights
                 .filter(f -> Math.abs(f.torqueNm() / torqueNm - 1) <= NEAR)
                 .toList();
         return new Count((int) near.stream().filter(Told::reached).count(), near.size());
+    }
+
+    /** Flights that came as high as the obstacle. */
+    public int reached() {
+        return (int) told.stream().filter(Told::reached).count();
+    }
+
+    /** Flights that stayed below it. */
+    public int below() {
+        return told.size() - reached();
+    }
+
+    /** Flights of whose height only ends on both sides of it are known. */
+    public int notKnown() {
+        return flights - told.size();
+    }
+
+    /** Where the flights came to, all of them: "5 as high, 45 below, 5 not known". */
+    public String counts() {
+        return reached() + " as high, " + below() + " below"
+                + (notKnown() == 0 ? "" : ", " + notKnown() + " not known");
     }
 
     /** What it says for a chance of 1 in 20, 1 in 10 and 1 in 5. */

@@ -39,8 +39,8 @@ record HeightFlight(
         return lowM >= heightM;
     }
 
-    /** True where it stayed below this height for sure. */
+    /** True where it stayed below this height for sure, as one seen below a mark did that hangs there. */
     boolean stayedBelow(double heightM) {
-        return highM < heightM;
+        return highM <= heightM && !reached(heightM);
     }
 }

@@ -292,6 +292,12 @@ public final class ReviewDocument {
                 "flights", risk == null ? null : Integer.valueOf(risk.ceiling().flights()));
         entry.put(
                 "touched", risk == null ? null : Integer.valueOf(risk.ceiling().touched()));
+        entry.put(
+                "as_high", risk == null ? null : Integer.valueOf(risk.ceiling().reached()));
+        entry.put("below", risk == null ? null : Integer.valueOf(risk.ceiling().below()));
+        entry.put(
+                "not_known",
+                risk == null ? null : Integer.valueOf(risk.ceiling().notKnown()));
         List<Map<String, @Nullable Object>> torques = new ArrayList<>();
         for (double chance : TouchRisk.CHANCES) {
             Ceiling.Advice advice = risk == null ? null : risk.ceiling().torqueFor(chance);

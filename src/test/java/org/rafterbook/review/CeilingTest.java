@@ -239,4 +239,18 @@ class CeilingTest {
                 .isEqualTo(Answer.cannotTell("Launch torque and peak height are known together for 1 flight on a full"
                         + " motor. 3 are needed before anything can be told: log both."));
     }
+
+    @Test
+    void everyFlightOfTheModelIsCountedAsHighBelowOrNotKnown() {
+        List<ReviewFlight> flights = List.of(
+                flight(1, "s", 0.0025, new Peak(4.0, 7.9, null), Map.of()),
+                flight(2, "s", 0.0026, new Peak(5.5, 5.5, null), Map.of()),
+                flight(3, "s", 0.0028, new Peak(7.0, 9.4, null), Map.of()),
+                flight(4, "s", 0.0030, new Peak(7.9, 7.9, null), Map.of()),
+                flight(5, "s", 0.0031, new Peak(null, null, 7.9), Map.of()));
+        Ceiling lamps = Ceiling.of(known(CeilingModel.of(flights, Map.of(), NONE)), 7.9);
+
+        assertThat(lamps.counts()).isEqualTo("2 as high, 2 below, 1 not known");
+        assertThat(lamps.reached() + lamps.below() + lamps.notKnown()).isEqualTo(lamps.flights());
+    }
 }

@@ -90,7 +90,7 @@ final class ChanceToTouch {
         Ceiling ceiling = risk.ceiling();
         section.aside("n = " + ceiling.flights() + ", " + risk.limit().name() + " "
                 + format.text(Quantity.HEIGHT, risk.limit().heightM()) + ", band 90 %");
-        chart.says("Chance to touch against launch torque. " + ceiling.sentence(format));
+        chart.says("Chance to touch against launch torque. " + ceiling.sentence(format) + " " + ceiling.counts() + ".");
         chart.show(content(risk));
     }
 
@@ -129,12 +129,10 @@ final class ChanceToTouch {
     private static void told(Frame frame, Ceiling ceiling, double unit) {
         Pen pen = frame.pen();
         int[] heap = new int[(int) frame.right() + 2];
-        int reached = 0;
         for (Ceiling.Told flight : ceiling.told()) {
             double x = frame.px(frame.x().clamp(flight.torqueNm() * unit));
             if (flight.reached()) {
                 pen.mark(MarkShape.CIRCLE, Token.INK_2, MarkStyle.AT_LEAST, x, frame.top() + pen.px(26), 7);
-                reached++;
             } else {
                 int column = (int) Math.round(x / pen.px(7));
                 double y = frame.bottom() - pen.px(5) - heap[column]++ * pen.px(6);
@@ -142,7 +140,7 @@ final class ChanceToTouch {
             }
         }
         pen.text(
-                reached + " as high, " + (ceiling.told().size() - reached) + " below",
+                ceiling.counts(),
                 frame.px(frame.flownLow()) + pen.px(6),
                 frame.top() + pen.px(8),
                 TextRole.SMALL,
