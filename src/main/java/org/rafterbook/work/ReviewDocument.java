@@ -150,13 +150,15 @@ public final class ReviewDocument {
         entry.put("handling_from", handling(change.handlingFrom()));
         entry.put("handling_to", handling(change.handlingTo()));
         entry.put("sentences", ReviewWords.sentences(change));
-        String missing = ReviewWords.missing(change);
-        if (missing != null) {
-            entry.put(change.effectPercent() == null ? "missing" : "same_day_missing", missing);
-        } else if (sameDay != null && sameDay.low() == null) {
-            entry.put("same_day_missing", "Too few flights for an interval: each day holds only one of each value.");
-        }
+        why(entry, "missing", ReviewWords.missing(change));
+        why(entry, "same_day_missing", ReviewWords.sameDayMissing(change));
         return entry;
+    }
+
+    private static void why(Map<String, @Nullable Object> entry, String key, @Nullable String missing) {
+        if (missing != null) {
+            entry.put(key, missing);
+        }
     }
 
     /** A setting's name in the heading of its column; anything else that changed is named in words. */
@@ -221,6 +223,7 @@ public final class ReviewDocument {
 
     private static void rate(Map<String, @Nullable Object> entry, String what, Rate rate) {
         entry.put(what, rate.isKnown() ? rate.count() : null);
+        entry.put(what + "_flights", rate.flights());
         entry.put(what + "_per_flight", rate.isKnown() ? rate.perFlight() : null);
         entry.put(what + "_per_flight_low", rate.isKnown() ? rate.low() : null);
         entry.put(what + "_per_flight_high", rate.isKnown() ? rate.high() : null);
@@ -255,6 +258,8 @@ public final class ReviewDocument {
         entry.put("sentences", response == null ? List.of() : sentences(response));
         if (answer instanceof Answer.CannotTell<Response> open) {
             entry.put("missing", open.sentence());
+        } else if (response != null && response.littleLost() == null) {
+            entry.put("little_lost_missing", "Too little is known to say which values cost less than 1 %.");
         }
         return entry;
     }

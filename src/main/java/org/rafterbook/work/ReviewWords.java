@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.review.Estimate;
 import org.rafterbook.review.Level;
+import org.rafterbook.review.SameDayResult;
 import org.rafterbook.review.SeasonFigures;
 import org.rafterbook.units.Counted;
 import org.rafterbook.units.QuantityFormat;
@@ -51,10 +52,20 @@ public final class ReviewWords {
         return change.said().sentences();
     }
 
-    /** Why there is no full answer and what is needed next; null where there is one. */
+    /** Why there is no same-day comparison, or none with an interval, and what is needed; null where there is one. */
+    public static @Nullable String sameDayMissing(ReviewChange change) {
+        SameDayResult sameDay = change.sameDay();
+        return sameDay == null
+                ? NOT_ON_ONE_DAY
+                : sameDay.low() == null
+                        ? "Too few flights for an interval: each day holds only one of each value."
+                        : null;
+    }
+
+    /** Why there is no effect and what is needed next; null where there is one. */
     public static @Nullable String missing(ReviewChange change) {
         if (change.effectPercent() != null) {
-            return change.sameDay() == null ? NOT_ON_ONE_DAY : null;
+            return null;
         }
         return switch (change.comparison()) {
             case SAME_DAY, ACROSS_DAYS -> "The effect is not computed yet.";

@@ -272,4 +272,20 @@ class ReviewCommandTest {
                 .contains(season)
                 .contains("Left out: flight 4 of 5 Jan 2026, bad launch: left out by the flyer although flagged");
     }
+
+    @Test
+    void everyNullOfAChangeHasItsSentenceAndRatesSayOnHowManyFlightsTheyRest() {
+        for (int i = 0; i < 6; i++) {
+            fly(5, 480 + 7 * (i * 5 % 4), i < 4 ? 1 : "", 24 + 2 * (i % 2), 350 + 20 * (i % 2));
+        }
+        keep(",stalls,setting.pitch,setting.motor_len");
+
+        JsonNode change = json().at("/changes/0");
+        assertThat(change.get("comparison").asText()).isEqualTo("moved together");
+        assertThat(change.get("same_day_effect_percent").isNull()).isTrue();
+        assertThat(change.get("same_day_missing").asText()).startsWith("Not compared on one day");
+        assertThat(change.at("/handling_from/flights").asInt()).isEqualTo(3);
+        assertThat(change.at("/handling_from/stalls_flights").asInt()).isEqualTo(2);
+        assertThat(change.at("/handling_from/steers_flights").asInt()).isZero();
+    }
 }

@@ -171,7 +171,7 @@ class ReviewDeskTest {
         ReviewChange change = review().changes().get(0);
         assertThat(change.comparison()).isEqualTo(Comparison.ACROSS_DAYS);
         assertThat(change.sameDay()).isNull();
-        assertThat(ReviewWords.missing(change)).contains("ot compared on one day");
+        assertThat(ReviewWords.sameDayMissing(change)).contains("ot compared on one day");
     }
 
     @Test

@@ -38,8 +38,14 @@ final class HandlingPanel {
         table.text("", 6.4, Row::value).grow().head(along);
         table.number("flights", "", 4.2, r -> String.valueOf(r.handling().flights()));
         table.node("upsets\nrecovered", 6.4, r -> share(r.handling().recovered()));
-        table.node("stalls\na flight", 5.2, r -> rate(r.handling().stalls()));
-        table.node("steers\na flight", 5.2, r -> rate(r.handling().steers()));
+        table.node(
+                "stalls\na flight",
+                5.2,
+                r -> rate(r.handling().stalls(), r.handling().flights()));
+        table.node(
+                "steers\na flight",
+                5.2,
+                r -> rate(r.handling().steers(), r.handling().flights()));
         model.part(table.visibleProperty(), this::show, model.axisProperty());
     }
 
@@ -88,9 +94,12 @@ final class HandlingPanel {
                 : Words.hint("–");
     }
 
-    private static Node rate(Rate rate) {
+    /** Where somebody counted on some of the flights only, the rate says on how many. */
+    private static Node rate(Rate rate, int flights) {
         return rate.isKnown()
-                ? both(number(rate.perFlight()), number(rate.low()) + " to " + number(rate.high()))
+                ? both(
+                        number(rate.perFlight()) + (rate.flights() < flights ? ", n = " + rate.flights() : ""),
+                        number(rate.low()) + " to " + number(rate.high()))
                 : Words.hint("–");
     }
 
