@@ -143,7 +143,7 @@ final class EffectSentences {
         sentences.add(name() + ": no answer yet, " + what + ". " + capital(flights()) + ". "
                 + (cutShort == 0
                         ? "Fly both values on one day, 3 + 3, alternating."
-                        : "Fly both values again, alternating, so that nothing cuts a flight short: on fewer turns or less"
+                        : "Fly both values again, alternating, so that nothing cuts a flight short: on fewer turns or with less"
                                 + " launch torque."));
     }
 

@@ -66,8 +66,9 @@ final class SeasonSentences {
             sentences.add("Nothing can be compared with fewer than two flights that count. "
                     + "Log a second flight, then change one setting.");
         } else if (exact == 0) {
-            sentences.add("Every flight was cut short: each says only \u201cat least this long\u201d, so no change can "
-                    + "be judged. A clean flight at each value is needed next: on fewer turns or less launch torque.");
+            sentences.add(
+                    "Every flight was cut short: each says only \u201cat least this long\u201d, so no change can "
+                            + "be judged. A clean flight at each value is needed next. Fly on fewer turns or with less launch torque.");
         }
     }
 
