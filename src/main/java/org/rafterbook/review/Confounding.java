@@ -93,20 +93,24 @@ final class Confounding {
                 .toList();
     }
 
-    /** Measured scales that run along with the contrast: time in the season, turns, air, winds. */
+    /** Measured scales, noted or not, that run along with the contrast: time in the season, turns, air, winds. */
     private List<Partner> scales(double[] contrast) {
         double[] met = acrossDays.meets(contrast);
         List<Partner> partners = new ArrayList<>();
         for (int j = 0; j < contrast.length; j++) {
-            String name = switch (design.columns().get(j).kind()) {
+            DesignColumn column = design.columns().get(j);
+            String name = switch (column.kind()) {
                 case TREND -> DATE;
                 case TURNS -> "turns";
                 case DENSITY -> "air density";
                 case WINDS -> "winds of the motor";
+                case UNLOGGED -> column.of();
                 default -> "";
             };
             double[] own = acrossDays.meets(design.unit(j));
-            if (!name.isEmpty() && IntStream.range(0, met.length).anyMatch(q -> met[q] != 0 && own[q] != 0)) {
+            if (!name.isEmpty()
+                    && partners.stream().noneMatch(p -> p.name().equals(name))
+                    && IntStream.range(0, met.length).anyMatch(q -> met[q] != 0 && own[q] != 0)) {
                 partners.add(Partner.unnamed(name, design.unit(j)));
             }
         }

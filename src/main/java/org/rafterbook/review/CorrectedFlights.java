@@ -65,7 +65,7 @@ final class CorrectedFlights {
             if (!kept.test(column)) {
                 double reference = switch (column.kind()) {
                     case INTERCEPT, TREND, LEVEL, BUILD -> design.at(last, j);
-                    case TURNS, DENSITY, ORDER, MOTOR, WINDS, PARTIAL -> 0;
+                    case TURNS, DENSITY, ORDER, UNLOGGED, MOTOR, WINDS, PARTIAL -> 0;
                 };
                 y -= (design.at(flight, j) - reference) * fit.draws().columnMeans()[j];
             }

@@ -1,5 +1,6 @@
 package org.rafterbook.review;
 
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,9 +14,9 @@ import org.jspecify.annotations.Nullable;
 final class Covariate {
 
     private final double[] values;
-    private final int filled;
+    private final BitSet filled;
 
-    private Covariate(double[] values, int filled) {
+    private Covariate(double[] values, BitSet filled) {
         this.values = values;
         this.filled = filled;
     }
@@ -44,13 +45,13 @@ final class Covariate {
             return null;
         }
         double[] values = new double[flights.size()];
-        int filled = 0;
+        BitSet filled = new BitSet();
         for (int i = 0; i < values.length; i++) {
             ReviewFlight flight = flights.get(i);
             Double value = read.apply(flight);
             if (value == null) {
                 value = sessions.getOrDefault(flight.sessionId(), all).value();
-                filled++;
+                filled.set(i);
             }
             values[i] = value;
         }
@@ -71,7 +72,12 @@ final class Covariate {
 
     /** Number of flights that had no value of their own. */
     int filled() {
-        return filled;
+        return filled.cardinality();
+    }
+
+    /** True for a flight that had no value of its own. */
+    boolean isFilled(int flight) {
+        return filled.get(flight);
     }
 
     private static @Nullable Double ln(@Nullable Double value) {

@@ -12,14 +12,16 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The effects model of one aeroplane's flights: which columns it has and what each flight has in them.
  *
  * <p>Columns: 1; time in the season from -0.5 to 0.5; ln turns, ln density and order in the session about their means; one
- * column for every value of every setting that has at least two; one a motor where more than one flew, with its winds
- * before; one a build and one a share of the motor where they differ. Peak height, launch torque and climb are results of
+ * column for every value of every setting that has at least two; one for flights without turns and one for those without
+ * density where others have them; one a motor where more than one flew, with its winds before, flights without a named one
+ * taken together; one a build and one a share of the motor where they differ. Peak height, launch torque and climb are results of
  * the trim and are kept out. The day effects are groups, not columns.
  */
 final class Design {
@@ -32,6 +34,9 @@ final class Design {
     private static final double WINDS_SD = 0.005;
     /** A repaired model, or a motor scaled up from a part, may differ by some per cent: a choice, no source. */
     private static final double BUILD_SD = 0.05;
+
+    /** How far turns or air that nobody noted may lie from the mean they take, in duration: a choice, no source. */
+    private static final double UNLOGGED_SD = 0.05;
 
     private final List<ReviewFlight> flights;
     private final List<String> sessions;
@@ -55,6 +60,8 @@ final class Design {
         Covariate density = Covariate.lnDensity(flights);
         filledTurns = addCovariate(DesignColumn.Kind.TURNS, 1, COVARIATE_SD, turns);
         filledDensity = addCovariate(DesignColumn.Kind.DENSITY, 0.5, COVARIATE_SD, density);
+        addUnlogged("turns", turns);
+        addUnlogged("air density", density);
         addCovariate(
                 DesignColumn.Kind.ORDER, 0, ORDER_SD, Covariate.of(flights, f -> Double.valueOf(f.orderInSession())));
         input.settingKeys().forEach(this::addSetting);
@@ -98,7 +105,7 @@ final class Design {
     List<String> heldEqual() {
         return columns.stream()
                 .map(column -> switch (column.kind()) {
-                    case INTERCEPT, LEVEL -> "";
+                    case INTERCEPT, LEVEL, UNLOGGED -> "";
                     case TREND -> "the season's trend";
                     case TURNS -> "turns";
                     case DENSITY -> "air density";
@@ -261,8 +268,27 @@ final class Design {
         return level == null ? "" : level.key();
     }
 
+    /** A mean taken for what nobody noted is not what was there: where only some flights lack it, they differ by it. */
+    private void addUnlogged(String what, @Nullable Covariate covariate) {
+        if (covariate != null && covariate.filled() > 0) {
+            columns.add(new DesignColumn(DesignColumn.Kind.UNLOGGED, what, "", 0, UNLOGGED_SD));
+            values.add(IntStream.range(0, flights.size())
+                    .mapToDouble(i -> covariate.isFilled(i) ? 1 : 0)
+                    .toArray());
+        }
+    }
+
     private void addMotors() {
-        if (addNames(DesignColumn.Kind.MOTOR, f -> f.motor().motorId(), MOTOR_SD)) {
+        addNames(
+                DesignColumn.Kind.MOTOR,
+                f -> Objects.requireNonNullElse(f.motor().motorId(), ""),
+                MOTOR_SD);
+        if (flights.stream()
+                        .map(f -> f.motor().motorId())
+                        .filter(Objects::nonNull)
+                        .distinct()
+                        .count()
+                > 1) {
             addCovariate(DesignColumn.Kind.WINDS, 0, WINDS_SD, Covariate.of(flights, f -> {
                 Integer winds = f.motor().windsBefore();
                 return winds == null ? null : Double.valueOf(winds);
@@ -280,20 +306,13 @@ final class Design {
                         f -> f.motor().partialFraction() == share ? 1 : 0));
     }
 
-    private boolean addNames(DesignColumn.Kind kind, Function<ReviewFlight, @Nullable String> name, double priorSd) {
-        Set<String> names = new LinkedHashSet<>();
-        for (ReviewFlight flight : flights) {
-            String own = name.apply(flight);
-            if (own != null) {
-                names.add(own);
-            }
-        }
+    private void addNames(DesignColumn.Kind kind, Function<ReviewFlight, String> name, double priorSd) {
+        Set<String> names = flights.stream().map(name).collect(Collectors.toCollection(LinkedHashSet::new));
         if (names.size() > 1) {
             for (String own : names) {
                 add(new DesignColumn(kind, own, "", 0, priorSd), f -> own.equals(name.apply(f)) ? 1 : 0);
             }
         }
-        return names.size() > 1;
     }
 
     private void add(DesignColumn column, ToDoubleFunction<ReviewFlight> value) {

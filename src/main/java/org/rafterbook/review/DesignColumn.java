@@ -4,7 +4,7 @@ package org.rafterbook.review;
  * One column of the effects model.
  *
  * @param kind what it stands for
- * @param of the setting, motor, build or share it belongs to, empty where there is only one of its kind
+ * @param of the setting, motor, build, share or what was not noted it belongs to, empty where there is only one of its kind
  * @param level the setting's value, empty where it is no level
  * @param priorMean mean of its prior
  * @param priorSd standard deviation of its prior; of no effect for a level
@@ -19,6 +19,8 @@ record DesignColumn(Kind kind, String of, String level, double priorMean, double
         DENSITY,
         ORDER,
         LEVEL,
+        /** Flights on which something was not noted that was on others, and takes a mean instead. */
+        UNLOGGED,
         MOTOR,
         WINDS,
         BUILD,

@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.units.Counted;
 
@@ -108,6 +110,7 @@ final class EffectSentences {
         String together = name() + " and " + partners() + " always changed together: they cannot be told apart.";
         if (joint == null) {
             sentences.add(together + " " + capital(flights()) + ".");
+            unlogged();
             return;
         }
         sentences.add(together + " Together: " + Percent.signed(joint.effectPercent()) + " (90 % interval "
@@ -115,6 +118,29 @@ final class EffectSentences {
         if (context != null && !verdict.onOneDay()) {
             sentences.add(acrossDays(context));
         }
+        unlogged();
+    }
+
+    /** What moved together only because nobody noted it at one of the two values. */
+    private void unlogged() {
+        unlogged("turns", "Turns are", f -> f.motor().fullTurns() != null);
+        unlogged("air density", "The air is", f -> f.densityKgM3() != null);
+        unlogged("motor", "The motor is", f -> f.motor().motorId() != null);
+    }
+
+    private void unlogged(String partner, String lead, Predicate<ReviewFlight> noted) {
+        boolean from = clean(change.from()).anyMatch(noted);
+        boolean to = clean(change.to()).anyMatch(noted);
+        if (from != to && verdict.names().contains(partner)) {
+            sentences.add(lead + " noted at "
+                    + change.setting().show(from ? change.from() : change.to()) + " only, not at "
+                    + change.setting().show(from ? change.to() : change.from())
+                    + ": what was not noted cannot be held equal. Note it with both.");
+        }
+    }
+
+    private Stream<ReviewFlight> clean(Level level) {
+        return counted(level).filter(ReviewFlight::isExact);
     }
 
     private String partners() {
@@ -271,10 +297,13 @@ final class EffectSentences {
     }
 
     private Set<String> sessions(Level level) {
-        return input.counted().stream()
-                .filter(flight -> isAt(flight, level))
+        return counted(level)
                 .map(ReviewFlight::sessionId)
                 .collect(Collectors.toCollection(HashSet::new));
+    }
+
+    private Stream<ReviewFlight> counted(Level level) {
+        return input.counted().stream().filter(flight -> isAt(flight, level));
     }
 
     private static String band(Estimate estimate) {

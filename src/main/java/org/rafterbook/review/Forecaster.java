@@ -119,7 +119,7 @@ final class Forecaster {
         return flown;
     }
 
-    /** A flight like the last one, at the mean turns, density and place in the session, with this value of the setting. */
+    /** A flight like the last one, at the mean turns and density, noted, and place in the session, with this value of the setting. */
     private double[] planned(String setting, Level value, int spare) {
         double[] row = new double[design.columns().size() + 2];
         int last = design.flights().size() - 1;
@@ -128,7 +128,7 @@ final class Forecaster {
             boolean carried = switch (column.kind()) {
                 case INTERCEPT, TREND, MOTOR, BUILD -> true;
                 case LEVEL -> !column.of().equals(setting);
-                case TURNS, DENSITY, ORDER, WINDS, PARTIAL -> false;
+                case TURNS, DENSITY, ORDER, UNLOGGED, WINDS, PARTIAL -> false;
             };
             row[j] = carried ? design.at(last, j) : 0;
         }

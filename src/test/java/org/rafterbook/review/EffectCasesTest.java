@@ -105,13 +105,53 @@ class EffectCasesTest {
         assertThat(only(motors("m1", "m2", "m3", "m4")).comparison()).isEqualTo(Comparison.SAME_DAY);
     }
 
+    @Test
+    void turnsNotedAtOneValueOnlyMoveTogetherWithIt() {
+        SeasonBuilder season = new SeasonBuilder();
+        for (int day = 0; day < 3; day++) {
+            season.day(7 * day);
+            for (int i = 0; i < 6; i++) {
+                boolean noted = i % 2 == 1;
+                season.fly(
+                        Outcome.exact((noted ? 530 : 485) + (i * 29 + day * 7) % 17),
+                        noted ? 1100.0 : null,
+                        "wing",
+                        noted ? 3 : 2);
+            }
+        }
+        ChangeEffect change = only(season);
+        assertThat(change.comparison()).isEqualTo(Comparison.MOVED_TOGETHER);
+        assertThat(change.togetherWith()).containsExactly("turns");
+        assertThat(change.effect()).isNull();
+        assertThat(change.sentences())
+                .contains("Turns are noted at 3 only, not at 2: what was not noted cannot be held equal."
+                        + " Note it with both.");
+    }
+
+    @Test
+    void turnsMissingOnSomeFlightsOfBothValuesLeaveThemToldApart() {
+        SeasonBuilder season = new SeasonBuilder().day(0);
+        for (int i = 0; i < 8; i++) {
+            season.fly(Outcome.exact(600 + (i * 29) % 17), i < 2 ? null : 1000.0 + i % 3, "wing", 1 + i % 2);
+        }
+        assertThat(only(season).comparison()).isEqualTo(Comparison.SAME_DAY);
+    }
+
+    @Test
+    void motorNamedAtOneValueOnlyMovesTogetherWithIt() {
+        ChangeEffect change = only(motors("", "", "m1", "m1"));
+        assertThat(change.togetherWith()).containsExactly("motor");
+        assertThat(change.sentences()).anyMatch(s -> s.startsWith("The motor is noted at 2 only, not at 1: "));
+    }
+
     private static SeasonBuilder motors(String... motors) {
         SeasonBuilder season = new SeasonBuilder().day(0);
         for (int i = 0; i < motors.length; i++) {
             Map<String, Level> wing = Map.of("wing", Level.number(i < motors.length / 2 ? 1 : 2));
+            String motor = motors[i].isEmpty() ? null : motors[i];
             season.add(
                     ReviewFlight.of("m" + i, "day0", SeasonBuilder.FIRST_DAY, i + 1, Outcome.exact(600 + 7 * i), wing)
-                            .with(new MotorUse(motors[i], i, 1000.0 + i % 3, null, 1), 1.19));
+                            .with(new MotorUse(motor, i, 1000.0 + i % 3, null, 1), 1.19));
         }
         return season;
     }
