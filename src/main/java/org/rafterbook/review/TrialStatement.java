@@ -1,7 +1,9 @@
 package org.rafterbook.review;
 
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.units.Counted;
@@ -24,6 +26,8 @@ public record TrialStatement(
         HandlingSummary handlingA,
         HandlingSummary handlingB,
         List<String> sentences) {
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
 
     public TrialStatement {
         sentences = List.copyOf(sentences);
@@ -62,6 +66,13 @@ public record TrialStatement(
         if (alone != null && alone.orderNotMixed()) {
             sentences.add("Order not mixed, one value was always flown first: warming-up could be the cause.");
         }
+        flights.forEach(f -> {
+            String reason = f.outcome().reason();
+            if (reason != null) {
+                sentences.add(
+                        "Flight " + f.orderInSession() + " of " + DAY.format(f.sessionDate()) + ": " + reason + ".");
+            }
+        });
         if (all != null) {
             sentences.add("With all flights of " + season.model() + ": " + all.statement());
         }

@@ -3,6 +3,7 @@ package org.rafterbook.review;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -21,6 +22,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.rafterbook.flight.Ending;
 import org.rafterbook.review.BackChoice.Reason;
 import org.rafterbook.review.TrialProposal.Open;
 
@@ -283,6 +285,20 @@ class SeasonPlansTest {
 
         assertThat(statement.alone()).isNull();
         assertThat(statement.sentences()).contains("Ended before all 8 were flown: hall closed.");
+    }
+
+    @Test
+    void aFlightOfATrialFlaggedLateCountsAndIsSaidInItsStatement() {
+        TrialPlan trial = TrialPlan.kept(INCIDENCE, Level.number(1.5), Level.number(2), 4, 1, "ABABABAB");
+        Outcome late = new OutcomeRule(480.0, Ending.CLEAN, null, null, "bad launch", false, false).outcome();
+        ReviewFlight flight = ReviewFlight.of(
+                "late", "e3", LocalDate.of(2026, 1, 12), 3, late, Map.of(INCIDENCE.key(), Level.number(2)));
+        ReviewInput with = ReviewInput.of("Teasel", List.of(flight), season.settings());
+
+        assertThat(TrialStatement.of(trial, with, Set.of("late"), answer.effects(), null)
+                        .sentences())
+                .contains("Flight 3 of 12 Jan 2026: bad launch: flagged after its time was known, so it counts as"
+                        + " flown.");
     }
 
     @Test
