@@ -14,6 +14,7 @@ import org.rafterbook.units.Counted;
 final class SeasonSentences {
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
+    private static final String NONE_CHANGED = "No setting was changed from one recorded value to another";
     private static final double LARGEST_LEVEL_SCALE = 0.15;
     private static final double LARGEST_SCATTER = 0.12;
 
@@ -31,8 +32,9 @@ final class SeasonSentences {
     List<String> of(@Nullable SeasonFigures figures, int pairs, List<FarOff> farOff) {
         flights();
         if (pairs == 0 && counted.size() > 1) {
-            sentences.add("All flights were made at the same settings, so there is no change to judge. "
-                    + "Change one setting and fly both values on one day, 3 + 3, alternating.");
+            sentences.add(
+                    (isAnyUnrecorded() ? NONE_CHANGED : "All flights were made at the same settings")
+                            + ", so there is no change to judge. Change one setting and fly both values on one day, 3 + 3, alternating.");
         }
         thinDays();
         if (figures != null) {
@@ -40,6 +42,7 @@ final class SeasonSentences {
         }
         covariates();
         mixedValues();
+        input.settingKeys().forEach(this::unrecorded);
         marked();
         farOff.forEach(this::farOff);
         return List.copyOf(sentences);
@@ -174,6 +177,25 @@ final class SeasonSentences {
                 sentences.add(input.setting(key).label() + " is a number on some flights and words on others (" + words
                         + "): each is taken as a value of its own. Where they mean the same, put the value right.");
             }
+        }
+    }
+
+    private boolean isAnyUnrecorded() {
+        return input.settingKeys().stream().anyMatch(key -> unrecordedFlights(key) > 0);
+    }
+
+    /** Flights that count without a value of a setting that others have; 0 where none has one. */
+    private long unrecordedFlights(String key) {
+        long without =
+                counted.stream().filter(f -> !f.settings().containsKey(key)).count();
+        return without == counted.size() ? 0 : without;
+    }
+
+    private void unrecorded(String key) {
+        long without = unrecordedFlights(key);
+        if (without > 0) {
+            sentences.add(input.setting(key).label() + " was not recorded on " + Counted.of(without, "flight") + ", so "
+                    + (without == 1 ? "it tells" : "they tell") + " nothing about its values.");
         }
     }
 

@@ -63,6 +63,16 @@ class ThinSeasonsTest {
         assertThat(Effects.of(season.input()).changes()).hasSize(1);
     }
 
+    @Test
+    void settingNotRecordedOnSomeFlightsIsSaid() {
+        SeasonBuilder season = new SeasonBuilder().day(0);
+        season.fly(600).fly(610).fly(605).fly(640, "wing", 3).fly(645, "wing", 3);
+        assertThat(remarks(season))
+                .contains("wing was not recorded on 3 flights, so they tell nothing about its values.")
+                .anyMatch(s -> s.startsWith("No setting was changed from one recorded value to another, so "))
+                .noneMatch(s -> s.contains("at the same settings"));
+    }
+
     /** An exact fit leaves no scatter at all; the model's is kept away from nothing. */
     @Test
     void timesThatRepeatExactlyHaveAnAnswer() {
