@@ -364,10 +364,13 @@ public final class ReviewDocument {
         entry.put("to", value(one.plan().b()));
         entry.put("flights_each", one.plan().perSide());
         entry.put("order", one.plan().drawnOrder());
+        entry.put("seed", one.plan().seed());
         entry.put("opened_at", trial.openedAt().toString());
         entry.put(
                 "judged_at", trial.judgedAt() == null ? null : trial.judgedAt().toString());
         entry.put("flown", one.state().flown());
+        entry.put("ended_early", !one.isOpen() && (!one.state().isComplete() || trial.endedWhy() != null));
+        entry.put("ended_why", trial.endedWhy() == null ? "" : trial.endedWhy());
         entry.put("effect_percent", alone == null ? null : Double.valueOf(alone.effectPercent()));
         entry.put("low_percent", alone == null ? null : alone.lowPercent());
         entry.put("high_percent", alone == null ? null : alone.highPercent());

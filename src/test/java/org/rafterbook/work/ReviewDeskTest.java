@@ -24,6 +24,7 @@ import org.rafterbook.flight.Ending;
 import org.rafterbook.flight.FlightEvent;
 import org.rafterbook.flight.FlightEventKind;
 import org.rafterbook.flight.Recovered;
+import org.rafterbook.flight.Trial;
 import org.rafterbook.logbook.Logbook;
 import org.rafterbook.review.Answer;
 import org.rafterbook.review.Ceiling;
@@ -153,6 +154,13 @@ class ReviewDeskTest {
                 .get(0);
         Map<?, ?> told = (Map<?, ?>) ((List<?>) model.get("trials")).get(0);
         assertThat(told.get("effect_percent")).isNull();
+        assertThat(told.get("ended_early")).isEqualTo(true);
+        assertThat(told.get("ended_why")).isEqualTo("hall closed");
+        assertThat(told.get("seed"))
+                .isEqualTo(evenings.book()
+                        .logbook()
+                        .read(r -> r.get(Trial.class, trial))
+                        .seed());
         assertThat(told.get("missing"))
                 .isEqualTo("No day holds a clean flight with each value and everything else equal.");
     }
