@@ -37,12 +37,25 @@ public record NextTry(
 
     /** What to do next, in words. */
     public String sentence() {
+        return sentence("");
+    }
+
+    /**
+     * The same with a trim named, for a margin: it cannot be set, and a trim that has it can.
+     *
+     * @param trim the version that was flown at {@code against}, empty where none is known
+     */
+    public String sentence(String trim) {
+        String incumbent = axis.show(against);
         if (!isWorthwhile()) {
-            return "You are there, within what 6 flights can show: " + axis.label() + " " + show(against) + ".";
+            return "You are there, within what 6 flights can show: " + axis.label() + " " + incumbent + ".";
         }
-        return "Try " + axis.label() + " " + show(value) + ": expected gain +" + percent() + " %, chance that it beats "
-                + show(against) + ": " + Figures.odds(chance) + ". Fly it alternately with " + show(against)
-                + ", 3 + 3.";
+        String other = axis.isSetting()
+                ? incumbent
+                : trim.isEmpty() ? "a trim flown at " + incumbent : trim + ", flown at " + incumbent;
+        return "Try " + axis.label() + " " + axis.show(value) + ": expected gain +" + percent()
+                + " %, chance that it beats " + incumbent + ": " + Figures.odds(chance) + ". Fly it alternately with "
+                + other + ", 3 + 3.";
     }
 
     /** One of the two values, without what binary arithmetic leaves behind. */
@@ -52,9 +65,5 @@ public record NextTry(
 
     private String percent() {
         return Figures.value(100 * Math.expm1(expectedGain), 0.1);
-    }
-
-    private String show(double x) {
-        return axis.show(level(x));
     }
 }

@@ -149,9 +149,10 @@ public record Response(
         return Figures.value(value, resolution());
     }
 
-    /** No finer than the curve's places, nor than half a step of the setting. */
+    /** No finer than the curve's places, nor than half a step of the setting, nor than a margin is told. */
     private double resolution() {
-        return Figures.decade(axis.step() == null ? grid() : Math.max(grid(), axis.step() / 2));
+        double step = axis.step() == null ? 0 : axis.step() / 2;
+        return Figures.decade(Math.max(grid(), axis.isSetting() ? step : SettingInfo.MARGIN_RESOLUTION));
     }
 
     private double grid() {

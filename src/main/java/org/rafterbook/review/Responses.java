@@ -1,7 +1,5 @@
 package org.rafterbook.review;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -130,18 +128,12 @@ public final class Responses {
         if (values.isEmpty()) {
             return "No flight that counts tells its " + axis.label() + ". A curve needs three values flown.";
         }
-        List<String> shown =
-                values.stream().map(v -> axis.show(Level.number(shortened(v)))).toList();
+        List<String> shown = values.stream().map(axis::show).toList();
         return values.size() == 1
                 ? "Only " + shown.get(0) + " was flown for " + axis.label()
                         + ". A curve needs three values: fly two more."
                 : "Only two values were flown for " + axis.label() + ", " + String.join(" and ", shown)
                         + ". A curve needs three: fly one more.";
-    }
-
-    /** A margin is computed, and nobody wants its fifteen digits. */
-    private static double shortened(double value) {
-        return new BigDecimal(value).round(new MathContext(4)).doubleValue();
     }
 
     private static Span range(SettingInfo axis, Span flown) {

@@ -4,12 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.airframe.Model;
 import org.rafterbook.review.Answer;
 import org.rafterbook.review.Claims;
 import org.rafterbook.review.FarOff;
+import org.rafterbook.review.Response;
+import org.rafterbook.review.ResponsePoint;
 import org.rafterbook.review.ReviewInput;
 import org.rafterbook.review.SeasonFigures;
 import org.rafterbook.review.SeasonPlans;
@@ -51,6 +55,9 @@ public record ModelReview(
         boolean lateFlags,
         boolean marginsOpen) {
 
+    /** Places on a curve closer than this are one but for what binary arithmetic leaves behind. */
+    private static final double SAME_PLACE = 1e-6;
+
     public ModelReview {
         points = List.copyOf(points);
         riggings = List.copyOf(riggings);
@@ -74,6 +81,26 @@ public record ModelReview(
             }
         }
         return told;
+    }
+
+    /** What a curve says and what to try next on it; where that is a margin, with a version flown at it. */
+    public List<String> sentences(Response response) {
+        List<String> sentences = new ArrayList<>(response.sentences());
+        sentences.add(response.next().sentence(versionAt(response)));
+        return sentences;
+    }
+
+    /** The version flown last at the value the next try is compared with; empty where none is. */
+    private String versionAt(Response response) {
+        Set<String> there = response.points().stream()
+                .filter(p -> Math.abs(p.value() - response.next().against()) < SAME_PLACE)
+                .map(ResponsePoint::flightId)
+                .collect(Collectors.toSet());
+        return points.stream()
+                .filter(p -> there.contains(p.flight().id()))
+                .map(ReviewPoint::version)
+                .reduce((one, later) -> later)
+                .orElse("");
     }
 
     /** False where only what can be told at once is here yet. */

@@ -238,7 +238,7 @@ public final class ReviewDocument {
         return curves;
     }
 
-    private static Map<String, @Nullable Object> curve(String of, Answer<Response> answer) {
+    private Map<String, @Nullable Object> curve(String of, Answer<Response> answer) {
         Map<String, @Nullable Object> entry = new LinkedHashMap<>();
         Response response = answer instanceof Answer.Known<Response> known ? known.value() : null;
         entry.put("of", of);
@@ -255,19 +255,13 @@ public final class ReviewDocument {
                                 .filter(p -> response.flown().holds(p.value()))
                                 .map(ReviewDocument::place)
                                 .toList());
-        entry.put("sentences", response == null ? List.of() : sentences(response));
+        entry.put("sentences", response == null ? List.of() : review.sentences(response));
         if (answer instanceof Answer.CannotTell<Response> open) {
             entry.put("missing", open.sentence());
         } else if (response != null && response.littleLost() == null) {
             entry.put("little_lost_missing", "Too little is known to say which values cost less than 1 %.");
         }
         return entry;
-    }
-
-    private static List<String> sentences(Response response) {
-        List<String> all = new ArrayList<>(response.sentences());
-        all.add(response.next().sentence());
-        return all;
     }
 
     private static Map<String, @Nullable Object> place(Response.CurvePoint point) {

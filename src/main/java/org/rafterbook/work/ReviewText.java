@@ -40,7 +40,7 @@ public final class ReviewText {
         review.changesToTell().forEach(change -> item(ReviewWords.sentences(change)));
         if (review.plans() != null) {
             head("Time against margin and settings");
-            curves(review.plans());
+            curves(review, review.plans());
             head("What to try next");
             List<TrialProposal> proposals = review.plans().proposals();
             proposals.forEach(proposal -> item(proposal.sentences()));
@@ -72,18 +72,16 @@ public final class ReviewText {
     }
 
     /** What each curve says or why there is none, a reason that holds for several once. */
-    private void curves(SeasonPlans plans) {
+    private void curves(ModelReview review, SeasonPlans plans) {
         Set<List<String>> said = new LinkedHashSet<>();
-        said.add(curve(plans.margin()));
-        plans.responses().values().forEach(answer -> said.add(curve(answer)));
+        said.add(curve(review, plans.margin()));
+        plans.responses().values().forEach(answer -> said.add(curve(review, answer)));
         said.forEach(this::item);
     }
 
-    private static List<String> curve(Answer<Response> answer) {
+    private static List<String> curve(ModelReview review, Answer<Response> answer) {
         if (answer instanceof Answer.Known<Response> known) {
-            List<String> sentences = new ArrayList<>(known.value().sentences());
-            sentences.add(known.value().next().sentence());
-            return sentences;
+            return review.sentences(known.value());
         }
         return List.of(((Answer.CannotTell<Response>) answer).sentence());
     }

@@ -45,13 +45,32 @@ class ResponsesTest {
 
     @Test
     void valuesWithinTheToleranceAreOne() {
-        SettingInfo margin = new SettingInfo("margin", "stability margin", "%", null, 0.25, null, null);
+        SettingInfo margin = new SettingInfo("", "stability margin", "%", null, 0.25, null, null);
         List<ResponsePoint> points = List.of(
                 new ResponsePoint("", 5.1, "a", 6.0, false),
                 new ResponsePoint("", 5.2, "a", 6.1, false),
                 new ResponsePoint("", 8.0, "a", 6.1, false));
 
         assertThat(sentence(Responses.of(margin, points))).contains("Only two values");
+    }
+
+    @Test
+    void aMarginIsToldToATenthAndFlownByATrimThatHasIt() {
+        SettingInfo margin = new SettingInfo("", "stability margin", "%", null, 0.25, null, null);
+        NextTry next = new NextTry(margin, 7.7, 8.981959062, 0.004, 0.6, 0.004, 0.01);
+
+        assertThat(next.sentence())
+                .isEqualTo("Try stability margin 7.7 %: expected gain +0.4 %, chance that it beats 9 %: about 3 in 5."
+                        + " Fly it alternately with a trim flown at 9 %, 3 + 3.");
+        assertThat(next.sentence("m6")).endsWith(" Fly it alternately with m6, flown at 9 %, 3 + 3.");
+        assertThat(new NextTry(margin, 7.7, 7.37227739, 0, 0.5, 0, 0).sentence())
+                .isEqualTo("You are there, within what 6 flights can show: stability margin 7.4 %.");
+        assertThat(sentence(Responses.of(
+                        margin,
+                        List.of(
+                                new ResponsePoint("", 7.1171234, "a", 6.0, false),
+                                new ResponsePoint("", 10.1712345, "a", 6.1, false)))))
+                .contains("7.1 % and 10.2 %");
     }
 
     @Test

@@ -31,8 +31,7 @@ class SeasonPlansTest {
 
     private static final SettingInfo INCIDENCE =
             new SettingInfo("incidence", "wing incidence", "°", 0.5, 0.1, 1.0, 4.0);
-    private static final SettingInfo MARGIN =
-            new SettingInfo("margin", "stability margin", "%", null, 0.25, null, null);
+    private static final SettingInfo MARGIN = new SettingInfo("", "stability margin", "%", null, 0.25, null, null);
 
     private static ReviewInput season;
     private static SeasonPlans.WithEffects answer;
