@@ -297,9 +297,7 @@ final class EffectSentences {
     }
 
     private Set<String> sessions(Level level) {
-        return counted(level)
-                .map(ReviewFlight::sessionId)
-                .collect(Collectors.toCollection(HashSet::new));
+        return counted(level).map(ReviewFlight::sessionId).collect(Collectors.toCollection(HashSet::new));
     }
 
     private Stream<ReviewFlight> counted(Level level) {
