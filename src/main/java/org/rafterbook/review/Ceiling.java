@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.units.Counted;
 import org.rafterbook.units.DisplayUnits;
@@ -23,7 +24,7 @@ import org.rafterbook.units.QuantityFormat;
 public record Ceiling(double limitM, List<Risk> curve, Span flownNm, int flights, int touched, List<Told> told) {
 
     /** Changes whenever the same input would give another answer. */
-    public static final String EDITION = "2";
+    public static final String EDITION = "3";
 
     /** How far above the highest torque flown anything is told, as a factor. */
     public static final double REACH = 1.10;
@@ -58,8 +59,11 @@ public record Ceiling(double limitM, List<Risk> curve, Span flownNm, int flights
      *
      * @param torqueNm the highest torque at which the chance is no higher than chosen, N m
      * @param limitedByFlown true where a higher torque might do but lies more than 10 % above what was flown
+     * @param lowNm where the chance may be as high as chosen already, the lower end of a 90 % interval, N m; 0 where that
+     *     is below half the lowest torque flown
+     * @param highNm where it may be no higher still, the upper end; infinite where that is beyond what is told
      */
-    public record Advice(double torqueNm, boolean limitedByFlown) {}
+    public record Advice(double torqueNm, boolean limitedByFlown, double lowNm, double highNm) {}
 
     /** The simple cross-check: flights within 5 % of a torque, and how many of them reached the height. */
     public record Count(int reached, int flown) {}
@@ -116,18 +120,35 @@ public record Ceiling(double limitM, List<Risk> curve, Span flownNm, int flights
 
     /** The highest torque with a chance no higher than this; null where even half the lowest torque flown has a higher. */
     public @Nullable Advice torqueFor(double chosen) {
-        if (curve.get(0).chance() > chosen) {
-            return null;
+        double from = curve.get(0).torqueNm();
+        double torque = crossing(chosen, Risk::chance);
+        return torque < from
+                ? null
+                : new Advice(
+                        Math.min(torque, highest()),
+                        torque > highest(),
+                        crossing(chosen, Risk::high),
+                        crossing(chosen, Risk::low));
+    }
+
+    private double highest() {
+        return curve.get(curve.size() - 1).torqueNm();
+    }
+
+    /** Where a line of the curve first rises above a chance: 0 before its start, infinite where it stays below. */
+    private double crossing(double chosen, ToDoubleFunction<Risk> line) {
+        if (line.applyAsDouble(curve.get(0)) > chosen) {
+            return 0;
         }
         for (int k = 1; k < curve.size(); k++) {
-            Risk above = curve.get(k);
-            if (above.chance() > chosen) {
-                Risk below = curve.get(k - 1);
-                double part = (chosen - below.chance()) / (above.chance() - below.chance());
-                return new Advice(below.torqueNm() + part * (above.torqueNm() - below.torqueNm()), false);
+            double above = line.applyAsDouble(curve.get(k));
+            if (above > chosen) {
+                double below = line.applyAsDouble(curve.get(k - 1));
+                double from = curve.get(k - 1).torqueNm();
+                return from + (chosen - below) / (above - below) * (curve.get(k).torqueNm() - from);
             }
         }
-        return new Advice(curve.get(curve.size() - 1).torqueNm(), true);
+        return Double.POSITIVE_INFINITY;
     }
 
     /** Flights within 5 % of a torque that are known to have reached the height or to have stayed below it. */
@@ -170,15 +191,16 @@ public record Ceiling(double limitM, List<Risk> curve, Span flownNm, int flights
                     base);
         }
         StringBuilder text = new StringBuilder();
-        text.append(torque(format, careful));
         if (careful.limitedByFlown()) {
-            return text.append(
-                            " is 10 % above the highest torque flown and still keeps the chance of touching at or below 1 in 20")
+            return text.append(within(format, careful.torqueNm()))
+                    .append(
+                            ", 10 % above the highest torque flown, still keeps the chance of touching at or below 1 in 20")
                     .append(base)
                     .append("; nothing is told beyond.")
                     .toString();
         }
-        text.append(" keeps the chance of touching at about 1 in 20")
+        text.append(torque(format, careful, "90 % interval "))
+                .append(" keeps the chance of touching at about 1 in 20")
                 .append(base)
                 .append('.');
         String[] odds = {"1 in 10", "1 in 5"};
@@ -187,7 +209,7 @@ public record Ceiling(double limitM, List<Risk> curve, Span flownNm, int flights
             Advice advice = torqueFor(chances[i]);
             if (advice != null && !advice.limitedByFlown()) {
                 text.append(" At ")
-                        .append(torque(format, advice))
+                        .append(torque(format, advice, ""))
                         .append(": ")
                         .append(odds[i])
                         .append('.');
@@ -196,8 +218,25 @@ public record Ceiling(double limitM, List<Risk> curve, Span flownNm, int flights
         return text.toString();
     }
 
-    /** One decimal more than a reading has: a rounding of 4 % would be a risk of its own. */
-    private static String torque(QuantityFormat format, Advice advice) {
-        return format.text(Quantity.TORQUE, advice.torqueNm(), format.units() == DisplayUnits.METRIC ? 2 : 3);
+    /** A torque with what is open about it; one decimal more than a reading has: rounding by 4 % is a risk of its own. */
+    private static String torque(QuantityFormat format, Advice advice, String lead) {
+        String low = format.number(Quantity.TORQUE, advice.lowNm(), decimals(format));
+        String high = format.number(Quantity.TORQUE, advice.highNm(), decimals(format));
+        boolean open = Double.isInfinite(advice.highNm());
+        String interval =
+                advice.lowNm() > 0 ? low + (open ? " or more" : " to " + high) : open ? "" : high + " or less";
+        return format.text(Quantity.TORQUE, advice.torqueNm(), decimals(format))
+                + (interval.isEmpty() ? "" : " (" + lead + interval + ")");
+    }
+
+    /** A torque that is a limit, rounded to the inside. */
+    private static String within(QuantityFormat format, double torqueNm) {
+        double unit = Quantity.TORQUE.unit(format.units()).toSi(1);
+        double step = Math.pow(10, -decimals(format)) * unit;
+        return format.text(Quantity.TORQUE, Math.floor(torqueNm / step + 1e-9) * step, decimals(format));
+    }
+
+    private static int decimals(QuantityFormat format) {
+        return format.units() == DisplayUnits.METRIC ? 2 : 3;
     }
 }

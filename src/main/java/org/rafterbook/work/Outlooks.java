@@ -64,7 +64,7 @@ final class Outlooks {
                 .toList();
         NextFlight next = next(prepared, relaunch, rigged, evening, reading);
         Answer<CeilingModel> model = heights(flights, next.settings(), progress);
-        Answer<TouchRisk> touching = touching(evening, model);
+        Answer<TouchRisk> touching = touching(evening, rigged.name(), model);
         Double torque = next.launchTorqueNm();
         Double chance = touching instanceof Answer.Known<TouchRisk> known && torque != null
                 ? known.value().ceiling().chance(torque)
@@ -89,12 +89,12 @@ final class Outlooks {
         return heights;
     }
 
-    private Answer<TouchRisk> touching(Evening evening, Answer<CeilingModel> model) {
+    private Answer<TouchRisk> touching(Evening evening, String trim, Answer<CeilingModel> model) {
         HeightMark limit = Heights.limiting(evening.heights(), evening.venue());
         return limit == null
                 ? evening.venue() == null ? NO_VENUE : NO_HEIGHT
                 : model.then(heights ->
-                        Answer.known(new TouchRisk(limit, Ceiling.of(heights, limit.heightM()), desk.chance())));
+                        Answer.known(new TouchRisk(limit, trim, Ceiling.of(heights, limit.heightM()), desk.chance())));
     }
 
     private NextFlight next(

@@ -208,6 +208,7 @@ public final class ReviewDesk {
             return NO_HEIGHT;
         }
         return risk(
+                reading,
                 limit,
                 ceilings.of(
                         digested(reading, input, limit),
@@ -219,15 +220,16 @@ public final class ReviewDesk {
         HeightMark limit = reading.limit();
         return limit == null
                 ? Optional.of(NO_HEIGHT)
-                : ceilings.find(digested(reading, input, limit)).map(kept -> risk(limit, kept));
+                : ceilings.find(digested(reading, input, limit)).map(kept -> risk(reading, limit, kept));
     }
 
     private static Object digested(ReviewReading reading, ReviewInput input, HeightMark limit) {
         return List.of(input.flights(), new TreeMap<>(reading.now()), limit.heightM());
     }
 
-    private Answer<TouchRisk> risk(HeightMark limit, Answer<Ceiling> answer) {
-        return answer.then(ceiling -> Answer.known(new TouchRisk(limit, ceiling, chance())));
+    private Answer<TouchRisk> risk(ReviewReading reading, HeightMark limit, Answer<Ceiling> answer) {
+        String trim = reading.strip().get(reading.strip().size() - 1).name();
+        return answer.then(ceiling -> Answer.known(new TouchRisk(limit, trim, ceiling, chance())));
     }
 
     private ModelReview answer(

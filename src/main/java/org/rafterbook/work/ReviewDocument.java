@@ -286,6 +286,7 @@ public final class ReviewDocument {
         Map<String, @Nullable Object> entry = new LinkedHashMap<>();
         TouchRisk risk = answer instanceof Answer.Known<TouchRisk> known ? known.value() : null;
         entry.put("obstacle", risk == null ? null : risk.limit().name());
+        entry.put("version", risk == null ? null : risk.trim());
         entry.put("height_m", risk == null ? null : Double.valueOf(risk.limit().heightM()));
         entry.put(
                 "flights", risk == null ? null : Integer.valueOf(risk.ceiling().flights()));
@@ -303,9 +304,13 @@ public final class ReviewDocument {
             Map<String, @Nullable Object> one = new LinkedHashMap<>();
             one.put("chance", chance);
             one.put("launch_torque_nmm", advice == null ? null : Double.valueOf(1000 * advice.torqueNm()));
+            one.put("launch_torque_low_nmm", advice == null ? null : end(advice.lowNm()));
+            one.put("launch_torque_high_nmm", advice == null ? null : end(advice.highNm()));
             one.put("limited_by_what_was_flown", advice == null ? null : Boolean.valueOf(advice.limitedByFlown()));
             if (advice == null) {
                 one.put("missing", "Even half the lowest torque flown has a higher chance to touch: fly lower first.");
+            } else if (end(advice.lowNm()) == null || end(advice.highNm()) == null) {
+                one.put("interval_missing", "That end lies beyond the torques that are told of.");
             }
             torques.add(one);
         }
@@ -314,6 +319,11 @@ public final class ReviewDocument {
             entry.put("missing", open.sentence());
         }
         return entry;
+    }
+
+    /** An end of an interval in N mm, null where it lies beyond what is told. */
+    private static @Nullable Double end(double torqueNm) {
+        return torqueNm > 0 && Double.isFinite(torqueNm) ? Double.valueOf(1000 * torqueNm) : null;
     }
 
     private List<Map<String, @Nullable Object>> proposals() {

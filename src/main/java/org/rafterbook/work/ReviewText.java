@@ -88,7 +88,7 @@ public final class ReviewText {
 
     private static String touching(Answer<TouchRisk> answer) {
         return answer instanceof Answer.Known<TouchRisk> known
-                ? known.value().limit().name() + ": "
+                ? known.value().limit().name() + ", with " + known.value().trim() + ": "
                         + known.value().ceiling().sentence(new QuantityFormat(DisplayUnits.METRIC))
                 : ((Answer.CannotTell<TouchRisk>) answer).sentence();
     }

@@ -7,9 +7,10 @@ import org.rafterbook.review.Ceiling;
  * The chance to touch something by launch torque.
  *
  * @param limit what is in the way
+ * @param trim name of the version it is told for
  * @param chosen the chance the flyer takes, 0 to 1
  */
-public record TouchRisk(HeightMark limit, Ceiling ceiling, double chosen) {
+public record TouchRisk(HeightMark limit, String trim, Ceiling ceiling, double chosen) {
 
     /** Chances to choose among, the careful ones first. */
     public static final double[] CHANCES = {0.05, 0.10, 0.15, 0.20, 0.30};

@@ -137,10 +137,37 @@ class CeilingTest {
 
     @Test
     void theSentenceNamesTheThreeChances() {
+        String interval = "3\\d\\.\\d\\d to (3|4)\\d\\.\\d\\d\\)";
         assertThat(ceiling.sentence(new QuantityFormat(DisplayUnits.METRIC)))
-                .matches(
-                        "35\\.[23]\\d N·mm keeps the chance of touching at about 1 in 20 \\(16 flights, 4 touched\\)\\."
-                                + " At 36\\.[12]\\d N·mm: 1 in 10\\. At 37\\.[12]\\d N·mm: 1 in 5\\.");
+                .matches("35\\.[23]\\d N·mm \\(90 % interval " + interval
+                        + " keeps the chance of touching at about 1 in 20"
+                        + " \\(16 flights, 4 touched\\)\\. At 36\\.[12]\\d N·mm \\(" + interval
+                        + ": 1 in 10\\. At 37\\.[12]\\d N·mm \\(" + interval + ": 1 in 5\\.");
+    }
+
+    @Test
+    void theIntervalOfATorqueIsWhereTheBandMeetsTheChance() {
+        Ceiling.Advice advice = Objects.requireNonNull(ceiling.torqueFor(0.10));
+
+        assertThat(advice.lowNm()).isLessThan(advice.torqueNm());
+        assertThat(advice.highNm()).isGreaterThan(advice.torqueNm());
+        for (Ceiling.Risk risk : ceiling.curve()) {
+            assertThat(risk.high() > 0.10).isEqualTo(risk.torqueNm() > advice.lowNm());
+            assertThat(risk.low() > 0.10).isEqualTo(risk.torqueNm() > advice.highNm());
+        }
+    }
+
+    @Test
+    void aTorqueAtTheLimitIsPrintedWithinIt() {
+        Ceiling limited = new Ceiling(
+                9,
+                List.of(new Ceiling.Risk(0.001, 0, 0, 0, false), new Ceiling.Risk(0.002585, 0.01, 0, 0.02, true)),
+                new Span(0.002, 0.00235),
+                5,
+                0,
+                List.of());
+
+        assertThat(limited.sentence(new QuantityFormat(DisplayUnits.METRIC))).startsWith("2.58 N·mm, 10 % above");
     }
 
     @Test
@@ -149,7 +176,9 @@ class CeilingTest {
 
         assertThat(high.chance(0.0439 * 1.11)).isNull();
         assertThat(high.torqueFor(0.05))
-                .isEqualTo(new Ceiling.Advice(high.curve().get(120).torqueNm(), true));
+                .satisfies(a ->
+                        assertThat(a.torqueNm()).isEqualTo(high.curve().get(120).torqueNm()))
+                .satisfies(a -> assertThat(a.limitedByFlown()).isTrue());
         assertThat(high.curve().get(120).torqueNm()).isCloseTo(0.0439 * 1.1, within(1e-9));
         assertThat(high.sentence(new QuantityFormat(DisplayUnits.METRIC)))
                 .contains("10 % above the highest torque flown");

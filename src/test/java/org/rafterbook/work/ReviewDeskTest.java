@@ -391,6 +391,9 @@ class ReviewDeskTest {
         }
         Answer<TouchRisk> ceiling = Objects.requireNonNull(review().ceiling());
         TouchRisk risk = ((Answer.Known<TouchRisk>) ceiling).value();
+        assertThat(ReviewText.of(List.of(review()))).contains(risk.limit().name() + ", with " + risk.trim() + ": ");
+        assertThat(risk.trim())
+                .isEqualTo(evenings.book().riggings().now(evenings.model().id()).name());
         assertThat(risk.limit().name()).isEqualTo("lamps");
         assertThat(risk.ceiling().told()).hasSize(8);
         assertThat(risk.ceiling().told().stream().filter(Ceiling.Told::reached)).hasSize(2);

@@ -89,8 +89,9 @@ final class ChanceToTouch {
         }
         Ceiling ceiling = risk.ceiling();
         section.aside("n = " + ceiling.flights() + ", " + risk.limit().name() + " "
-                + format.text(Quantity.HEIGHT, risk.limit().heightM()) + ", band 90 %");
-        chart.says("Chance to touch against launch torque. " + ceiling.sentence(format) + " " + ceiling.counts() + ".");
+                + format.text(Quantity.HEIGHT, risk.limit().heightM()) + ", trim " + risk.trim() + ", band 90 %");
+        chart.says("Chance to touch against launch torque, with " + risk.trim() + ". " + ceiling.sentence(format) + " "
+                + ceiling.counts() + ".");
         chart.show(content(risk));
     }
 
