@@ -89,7 +89,8 @@ final class EffectSentences {
     }
 
     private static String wouldShow(double gain, EffectContext known) {
-        OptionalInt each = FlightsNeeded.perSetting(gain, known.season().flightScatter(), 0.80);
+        OptionalInt each =
+                FlightsNeeded.perSetting(gain, Percent.asPrinted(known.season().flightScatter()), 0.80);
         return each.isEmpty()
                 ? ""
                 : "; about " + each.getAsInt() + " + " + each.getAsInt()

@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 public final class Effects {
 
     /** Changes whenever the same input would give another answer; part of the key under which answers are kept. */
-    public static final String EDITION = "6";
+    public static final String EDITION = "7";
 
     private final ReviewInput input;
     private final SameDay sameDay;

@@ -94,7 +94,7 @@ public final class FlightsNeeded {
     public static String sentence(double gain, double scatter) {
         String begin = "To show a gain of " + Percent.plain(100 * gain) + " with times that scatter by "
                 + Percent.scatter(scatter) + ", ";
-        OptionalInt each = perSetting(gain, scatter, 0.80);
+        OptionalInt each = perSetting(gain, Percent.asPrinted(scatter), 0.80);
         return each.isEmpty()
                 ? begin + "more than " + AT_MOST + " flights with each setting would be needed."
                 : begin + "fly about " + each.getAsInt() + " + " + each.getAsInt()

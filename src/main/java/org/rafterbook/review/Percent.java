@@ -31,10 +31,16 @@ final class Percent {
         return isNothing(percent) ? "less than ± 1 %" : "about ± " + plain(percent);
     }
 
-    /** A scatter to the nearest half per cent, at least 0.5 %: 3.5 %. */
+    /** A scatter to the nearest half per cent, from 10 % on to the nearest whole one, at least 0.5 %: 3.5 %. */
     static String scatter(double lnDeviation) {
-        long halves = Math.max(1, Math.round(200 * lnDeviation));
-        return halves / 2 + (halves % 2 == 1 ? ".5" : "") + " %";
+        return Figures.value(100 * asPrinted(lnDeviation), 0.5) + " %";
+    }
+
+    /** A scatter as it is printed, so that what is said to follow from it does. */
+    static double asPrinted(double lnDeviation) {
+        return lnDeviation < 0.0975
+                ? Math.max(1, Math.round(200 * lnDeviation)) / 200.0
+                : Math.round(100 * lnDeviation) / 100.0;
     }
 
     /** A band: −1 to +9 %. */

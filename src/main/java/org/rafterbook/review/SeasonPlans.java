@@ -1,10 +1,12 @@
 package org.rafterbook.review;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,7 +29,7 @@ public record SeasonPlans(
         List<String> advice) {
 
     /** Changes whenever the same input would give another answer or other words. */
-    public static final String EDITION = Effects.EDITION + ".7";
+    public static final String EDITION = Effects.EDITION + ".8";
 
     private static final String NO_ESTIMATE =
             "Nothing can be told yet: two flights that count are needed, one of them clean.";
@@ -93,11 +95,24 @@ public record SeasonPlans(
             return Answer.cannotTell(NO_ESTIMATE);
         }
         List<ResponsePoint> points = new CorrectedFlights(fit).along(setting.key());
-        boolean words = input.flights().stream().anyMatch(f -> f.settings().containsKey(setting.key()));
-        return points.isEmpty() && words
-                ? Answer.cannotTell(
-                        "The values of " + setting.label() + " are words; a curve needs three that are numbers.")
+        Map<String, Level> levels = new LinkedHashMap<>();
+        input.flights().stream()
+                .map(f -> f.settings().get(setting.key()))
+                .filter(Objects::nonNull)
+                .forEach(level -> levels.putIfAbsent(level.key(), level));
+        return points.isEmpty() && !levels.isEmpty()
+                ? Answer.cannotTell(words(setting, levels.values()) + "; a curve needs three that are numbers.")
                 : Responses.of(setting, points);
+    }
+
+    private static String words(SettingInfo setting, Collection<Level> levels) {
+        long words = levels.stream().filter(level -> level.asNumber() == null).count();
+        String values = "of the values of " + setting.label();
+        return words == 1 && levels.size() > 1
+                ? "One " + values + " is a word"
+                : words > 0 && words < levels.size()
+                        ? words + " " + values + " are words"
+                        : "The values of " + setting.label() + " are words";
     }
 
     private static List<String> advice(@Nullable SeasonFigures season, PlanWishes wishes) {

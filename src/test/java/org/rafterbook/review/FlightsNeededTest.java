@@ -111,6 +111,10 @@ class FlightsNeededTest {
         assertThat(FlightsNeeded.sentence(0.05, 0.05))
                 .isEqualTo("To show a gain of 5 % with times that scatter by 5 %, fly about 14 + 14 alternately on one"
                         + " day (8 chances in 10).");
+        assertThat(FlightsNeeded.sentence(0.04, 0.0612)).isEqualTo(FlightsNeeded.sentence(0.04, 0.0588));
+        assertThat(FlightsNeeded.sentence(0.04, 0.0612)).contains("scatter by 6 %, fly about 30 + 30");
+        assertThat(FlightsNeeded.sentence(0.04, 0.0352)).contains("scatter by 3.5 %, fly about 11 + 11");
+        assertThat(FlightsNeeded.sentence(0.2, 0.3453)).contains("scatter by 35 %, ");
         assertThat(FlightsNeeded.alternateSentence(0.05, 0.035))
                 .isEqualTo(
                         "Alternate the two settings on the same day: with three days for each, only a gain of 11 % or"

@@ -184,6 +184,21 @@ class SeasonPlansTest {
     }
 
     @Test
+    void oneWordAmongNumbersIsCalledOne() {
+        SeasonBuilder mixed = new SeasonBuilder().day(0);
+        for (int i = 0; i < 9; i++) {
+            mixed.fly(500 + (i * 29) % 17, "prop", new String[] {"22", "24", "birch"}[i % 3]);
+        }
+
+        assertThat(SeasonPlans.of(mixed.input(), wishes(), Progress.NONE)
+                        .plans()
+                        .responses()
+                        .get("prop"))
+                .isEqualTo(Answer.cannotTell(
+                        "One of the values of prop is a word; a curve needs three that are numbers."));
+    }
+
+    @Test
     void wordsCarryNoCurve() {
         assertThat(answer.plans().responses().get("pitch"))
                 .isEqualTo(Answer.cannotTell("The values of pitch are words; a curve needs three that are numbers."));
