@@ -42,11 +42,16 @@ public record Rate(int count, int flights, double low, double high) {
         return flights == 0 ? 0 : (double) count / flights;
     }
 
+    /** A rate with as many decimals as show that it is not 0: 1.3, 0.04, 0.008. */
+    public static String figure(double rate) {
+        return Figures.value(rate, rate == 0 || rate >= 0.1 ? 0.1 : rate >= 0.01 ? 0.01 : 0.001);
+    }
+
     /** Such as "0.4 a flight (0.2 to 0.9), 4 in 10 flights". */
     public String words() {
         return flights == 0
                 ? "not counted"
-                : Figures.value(perFlight(), 0.1) + " a flight (" + Figures.value(low, 0.1) + " to "
-                        + Figures.value(high, 0.1) + "), " + count + " in " + Counted.of(flights, "flight");
+                : figure(perFlight()) + " a flight (" + figure(low) + " to " + figure(high) + "), " + count + " in "
+                        + Counted.of(flights, "flight");
     }
 }

@@ -133,4 +133,10 @@ class HandlingSummaryTest {
                 handling,
                 "");
     }
+
+    @Test
+    void aRareRateShowsThatItIsNotNothing() {
+        assertThat(Rate.of(0, 74).words()).isEqualTo("0 a flight (0 to 0.04), 0 in 74 flights");
+        assertThat(Rate.of(0, 400).words()).isEqualTo("0 a flight (0 to 0.007), 0 in 400 flights");
+    }
 }

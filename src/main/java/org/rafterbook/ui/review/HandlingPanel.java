@@ -98,13 +98,9 @@ final class HandlingPanel {
     private static Node rate(Rate rate, int flights) {
         return rate.isKnown()
                 ? both(
-                        number(rate.perFlight()) + (rate.flights() < flights ? ", n = " + rate.flights() : ""),
-                        number(rate.low()) + " to " + number(rate.high()))
+                        Rate.figure(rate.perFlight()) + (rate.flights() < flights ? ", n = " + rate.flights() : ""),
+                        Rate.figure(rate.low()) + " to " + Rate.figure(rate.high()))
                 : Words.hint("–");
-    }
-
-    private static String number(double value) {
-        return QuantityFormat.rounded(value, 1);
     }
 
     private static Node both(String value, String interval) {
