@@ -141,15 +141,16 @@ record StripPlan(
                 }
             }
             double free = Double.NEGATIVE_INFINITY;
-            for (int i = 0; i < days.size(); i++) {
-                Day day = days.get(i);
+            int year = 0;
+            for (Day day : days) {
                 ticks.add(new Tick(day.from(), Tick.Level.TEN, ""));
-                String date = (i == 0 ? YEAR : DAY).format(day.date());
+                String date = (day.date().getYear() == year ? DAY : YEAR).format(day.date());
                 double middle = (day.from() + day.to()) / 2;
                 double half = LETTER_PX * date.length() / 2 / pxPerUnit;
                 if (middle - half > free) {
                     ticks.add(new Tick(middle, Tick.Level.ONE, date));
                     free = middle + half;
+                    year = day.date().getYear();
                 }
             }
             return ticks;

@@ -21,6 +21,7 @@ import org.rafterbook.ui.ReviewScreens;
 import org.rafterbook.ui.WaitingBackground;
 import org.rafterbook.ui.action.FxBackground;
 import org.rafterbook.ui.chart.Chart;
+import org.rafterbook.ui.chart.Tick;
 import org.rafterbook.ui.kit.ProgressRule;
 import org.rafterbook.ui.shell.Shell;
 import org.rafterbook.ui.shell.Tools;
@@ -273,6 +274,25 @@ class ReviewViewTest {
         assertThat(plan.turns().get(1).label()).isEqualTo("t3 wing edge 146 mm");
         assertThat(plan.turns().get(2).back()).isTrue();
         assertThat(plan.days()).hasSize(1);
+        model.detach();
+    }
+
+    @Test
+    void theHistoryNamesTheYearWhereItChanges() {
+        ReviewScreens.evening(evenings);
+        evenings.evening("2026-12-30");
+        evenings.fly(500);
+        evenings.evening("2027-01-06");
+        evenings.fly(505);
+        evenings.evening("2027-01-13");
+        evenings.fly(510);
+        ReviewModel model = model();
+        StripPlan plan = StripPlan.of(Objects.requireNonNull(model.answer()));
+
+        assertThat(plan.graduation().ticks(0, plan.width(), 1000))
+                .extracting(Tick::label)
+                .filteredOn(label -> !label.isEmpty())
+                .containsExactly("20 Jan 2026", "30 Dec", "6 Jan 2027", "13 Jan");
         model.detach();
     }
 
