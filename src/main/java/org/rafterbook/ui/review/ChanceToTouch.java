@@ -89,7 +89,7 @@ final class ChanceToTouch {
         }
         Ceiling ceiling = risk.ceiling();
         section.aside("n = " + ceiling.flights() + ", " + risk.limit().name() + " "
-                + format.text(Quantity.HEIGHT, risk.limit().heightM()) + ", trim " + risk.trim() + ", band 90 %");
+                + format.text(Quantity.HEIGHT, risk.limit().heightM()) + ", band 90 %");
         chart.says("Chance to touch against launch torque, with " + risk.trim() + ". " + ceiling.sentence(format) + " "
                 + ceiling.counts() + ".");
         chart.show(content(risk));
@@ -118,7 +118,11 @@ final class ChanceToTouch {
             above.add(frame -> advice(frame, advice.torqueNm() * unit, risk));
         }
         return new Chart.Content<String>(
-                        Axis.of("launch torque", format.unitOf(Quantity.TORQUE), low - room, high + room),
+                        Axis.of(
+                                "launch torque with " + risk.trim(),
+                                format.unitOf(Quantity.TORQUE),
+                                low - room,
+                                high + room),
                         Axis.of("", "%", 0, 100),
                         below,
                         List.of(),
