@@ -29,11 +29,28 @@ public final class DocPictures {
      * @param screen name of the screen it is taken from
      * @param part style of the part shown, null for all of it
      * @param height how much of the part is shown from its top, 0 for all
+     * @param theme light but for pictures that show another
      */
-    private record Cut(String name, String screen, @Nullable String part, int height) {}
+    private record Cut(String name, String screen, @Nullable String part, int height, Theme theme) {
+
+        Cut(String name, String screen, @Nullable String part, int height) {
+            this(name, screen, part, height, Theme.LIGHT);
+        }
+
+        static Cut dark(String name, String screen) {
+            return new Cut(name, screen, null, 0, Theme.DARK);
+        }
+    }
 
     private static final List<Cut> CUTS = List.of(
             new Cut("review", "review-demo", null, 0),
+            Cut.dark("review-dark", "review-demo"),
+            new Cut("review-thin", "review-thin", null, 0),
+            Cut.dark("review-thin-dark", "review-thin"),
+            new Cut("review-empty", "review-empty", null, 0),
+            Cut.dark("review-empty-dark", "review-empty"),
+            new Cut("review-together", "review-together", null, 0),
+            Cut.dark("review-together-dark", "review-together"),
             new Cut("changes", "review-demo", ".change-table", 243),
             new Cut("time-against", "review-demo", ".review-right .sheet", 0),
             new Cut("chance-to-touch", "review-demo", ".chance", 0),
@@ -60,7 +77,7 @@ public final class DocPictures {
     }
 
     private static void take(Screen screen, Cut cut, Path folder) {
-        Snapshots.with(screen, Theme.LIGHT, TextSize.NORMAL, 1280, 800, scene -> {
+        Snapshots.with(screen, cut.theme(), TextSize.NORMAL, 1280, 800, scene -> {
             WritableImage picture = scene.snapshot(null);
             Snapshots.write(
                     cut.part() == null ? picture : cut(picture, scene, cut), folder.resolve(cut.name() + ".png"));
