@@ -78,7 +78,8 @@ public record SeasonPlans(
             Progress last = progress.part((double) keys.size() / (keys.size() + 1), 1);
             last.report(0);
             margin = Responses.of(wishes.margin(), new CorrectedFlights(fit).alongMargin(wishes.marginMovers()));
-            found = new TrialProposals(input, fit, StrictMath.log1p(wishes.differencePercent() / 100))
+            found = new TrialProposals(
+                            input, fit, StrictMath.log1p(wishes.differencePercent() / 100), wishes.marginMovers())
                     .of(answer.changes(), suggestions, last);
         }
         return new SeasonPlans(

@@ -1,5 +1,6 @@
 package org.rafterbook.review;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.units.Worded;
@@ -12,6 +13,7 @@ import org.rafterbook.units.Worded;
  * @param to the other value
  * @param open what is open about the two
  * @param keep what has to be kept, since it always moved with this one: labels of settings, the motor and the like
+ * @param cautions what is to be known before the second value is tried, in sentences
  * @param forecast what the flights will show; null where too little was flown to tell how far times scatter
  * @param larger the smallest trial that would narrow the interval to the difference the flyer cares about; null with
  *     {@code forecast}
@@ -22,11 +24,13 @@ public record TrialProposal(
         Level to,
         Open open,
         List<String> keep,
+        List<String> cautions,
         @Nullable Forecast forecast,
         @Nullable Forecast larger) {
 
     public TrialProposal {
         keep = List.copyOf(keep);
+        cautions = List.copyOf(cautions);
     }
 
     /** What is open about two values. */
@@ -89,7 +93,10 @@ public record TrialProposal(
             case UNCLEAR -> "So far there is no clear answer.";
             case TO_BE_CONFIRMED -> "What was claimed has not been flown again on a later day.";
         };
-        return List.of(title(), why, forecastInWords());
+        List<String> sentences = new ArrayList<>(List.of(title(), why));
+        sentences.addAll(cautions);
+        sentences.add(forecastInWords());
+        return List.copyOf(sentences);
     }
 
     /** False where it is no use to fly it: the difference is known to be too small. */

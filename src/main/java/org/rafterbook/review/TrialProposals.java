@@ -2,9 +2,11 @@ package org.rafterbook.review;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.rafterbook.review.TrialProposal.Open;
@@ -19,23 +21,27 @@ final class TrialProposals {
     private final SeasonFit fit;
     private final Forecaster forecaster;
     private final double difference;
+    private final Set<String> marginMovers;
 
     /**
      * Prepares.
      *
+     * @param marginMovers keys of the settings that move the margin
      * @param difference the difference of log duration the flyer cares about
      */
-    TrialProposals(ReviewInput input, SeasonFit fit, double difference) {
+    TrialProposals(ReviewInput input, SeasonFit fit, double difference, Set<String> marginMovers) {
         this.input = input;
         this.fit = fit;
         this.difference = difference;
+        this.marginMovers = marginMovers;
         forecaster = new Forecaster(fit);
     }
 
     /** Trials for what was changed before enough was flown to forecast any. */
     static List<TrialProposal> beforeALog(List<ChangeEffect> changes) {
         return changes.stream()
-                .map(c -> new TrialProposal(c.setting(), c.from(), c.to(), Open.UNFLOWN, List.of(), null, null))
+                .map(c -> new TrialProposal(
+                        c.setting(), c.from(), c.to(), Open.UNFLOWN, List.of(), List.of(), null, null))
                 .toList();
     }
 
@@ -121,6 +127,7 @@ final class TrialProposals {
                         .filter(key -> !key.equals(Confounding.DATE))
                         .map(key -> input.setting(key).label())
                         .toList(),
+                List.of(),
                 forecaster.of(setting, change.from(), change.to(), TrialPlan.USUAL_PER_SIDE, now),
                 forecaster.smallestFor(setting, change.from(), change.to(), difference, now));
     }
@@ -139,7 +146,30 @@ final class TrialProposals {
                 NextTry.level(suggestion.value()),
                 Open.WORTH_TRYING,
                 List.of(),
+                cautions(suggestion),
                 forecast,
                 larger);
+    }
+
+    /** What is to be known before a value is tried that only the curve speaks for. */
+    private List<String> cautions(NextTry suggestion) {
+        SettingInfo axis = suggestion.axis();
+        List<String> cautions = new ArrayList<>();
+        DoubleSummaryStatistics flown = input.flights().stream()
+                .filter(ReviewFlight::counts)
+                .map(f -> f.settings().get(axis.key()))
+                .filter(Objects::nonNull)
+                .map(Level::value)
+                .filter(Objects::nonNull)
+                .mapToDouble(v -> v)
+                .summaryStatistics();
+        if (suggestion.value() < flown.getMin() || suggestion.value() > flown.getMax()) {
+            cautions.add("It lies beyond anything flown, "
+                    + Level.number(flown.getMin()).label() + " to " + axis.show(Level.number(flown.getMax())) + ".");
+        }
+        if (marginMovers.contains(axis.key())) {
+            cautions.add("It moves the margin too: see first what the curve over the margin says of going there.");
+        }
+        return cautions;
     }
 }

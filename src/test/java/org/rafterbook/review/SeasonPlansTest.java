@@ -55,6 +55,33 @@ class SeasonPlansTest {
         assertThat(shares).isSorted();
     }
 
+    @Test
+    void aValueBeyondAnythingFlownIsProposedWithWhatIsToBeKnownBefore() {
+        Random random = new Random(5);
+        SeasonBuilder builder = new SeasonBuilder();
+        for (int day = 0; day < 4; day++) {
+            builder.day(7 * day);
+            for (int i = 0; i < 9; i++) {
+                double x = 2 + 0.25 * (i % 3);
+                builder.fly(Math.exp(6 + 0.15 * x + 0.01 * random.nextGaussian()), "incidence", x);
+            }
+        }
+        ReviewInput rising = ReviewInput.of("Teasel", builder.flights(), List.of(INCIDENCE));
+        PlanWishes wishes =
+                new PlanWishes(Map.of("incidence", Level.number(2.5)), List.of(), MARGIN, Set.of("incidence"), 3);
+
+        List<TrialProposal> proposals =
+                SeasonPlans.of(rising, wishes, Progress.NONE).plans().proposals();
+
+        assertThat(proposals.stream().filter(p -> p.open() == TrialProposal.Open.WORTH_TRYING))
+                .singleElement()
+                .satisfies(p -> assertThat(p.sentences())
+                        .contains(
+                                "It lies beyond anything flown, 2 to 2.5°.",
+                                "It moves the margin too: see first what the curve over the margin says of going"
+                                        + " there."));
+    }
+
     private static PlanWishes wishes() {
         Map<String, Level> now =
                 season.flights().get(season.flights().size() - 1).settings();
