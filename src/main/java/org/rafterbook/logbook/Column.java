@@ -1,7 +1,7 @@
 package org.rafterbook.logbook;
 
-import java.lang.invoke.MethodHandle;
-import java.lang.invoke.MethodHandles;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -14,18 +14,14 @@ final class Column {
 
     private final String component;
     private final String name;
-    private final MethodHandle accessor;
+    private final Method accessor;
     private final Codec codec;
 
     Column(RecordComponent component) {
         this.component = component.getName();
         this.name = snakeCase(component.getName());
         this.codec = Codec.of(component.getGenericType());
-        try {
-            this.accessor = MethodHandles.publicLookup().unreflect(component.getAccessor());
-        } catch (IllegalAccessException e) {
-            throw new IllegalArgumentException(component + " is not public", e);
-        }
+        this.accessor = component.getAccessor();
     }
 
     /** {@code durationS} is {@code duration_s}. */
@@ -47,7 +43,7 @@ final class Column {
         Object value;
         try {
             value = accessor.invoke(row);
-        } catch (Throwable e) {
+        } catch (IllegalAccessException | InvocationTargetException e) {
             throw new IllegalStateException("cannot read " + component, e);
         }
         return encode(value);

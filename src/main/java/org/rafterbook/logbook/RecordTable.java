@@ -1,8 +1,7 @@
 package org.rafterbook.logbook;
 
-import java.lang.invoke.MethodHandle;
-import java.lang.invoke.MethodHandles;
-import java.lang.invoke.MethodType;
+import java.lang.reflect.Constructor;
+import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -25,7 +24,7 @@ final class RecordTable<R extends Record> {
     private final Class<R> type;
     private final String name;
     private final List<Column> columns;
-    private final MethodHandle constructor;
+    private final Constructor<R> constructor;
 
     RecordTable(Class<R> type) {
         this.type = type;
@@ -35,11 +34,8 @@ final class RecordTable<R extends Record> {
         Class<?>[] types =
                 Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
         try {
-            this.constructor = MethodHandles.publicLookup()
-                    .findConstructor(type, MethodType.methodType(void.class, types))
-                    .asSpreader(Object[].class, types.length)
-                    .asType(MethodType.methodType(Record.class, Object[].class));
-        } catch (ReflectiveOperationException e) {
+            this.constructor = type.getConstructor(types);
+        } catch (NoSuchMethodException e) {
             throw new IllegalArgumentException(type + " is not public", e);
         }
     }
@@ -105,8 +101,10 @@ final class RecordTable<R extends Record> {
 
     private R construct(@Nullable Object[] values) {
         try {
-            return type.cast((Record) constructor.invokeExact(values));
-        } catch (Throwable e) {
+            return constructor.newInstance(values);
+        } catch (InvocationTargetException e) {
+            throw new IllegalStateException("cannot make a " + type.getSimpleName(), e.getCause());
+        } catch (ReflectiveOperationException e) {
             throw new IllegalStateException("cannot make a " + type.getSimpleName(), e);
         }
     }
