@@ -23,12 +23,24 @@ public final class Window {
     private static final int LAST_ENTRIES_S = 20;
 
     /** From the first frame until the places are made ahead: by then today's session stands. */
+    private static final String PICTURES_OF_BACKGROUNDS = "prism.disableRegionCaching";
     private static final Duration QUIET = Duration.seconds(1);
 
     private Window() {}
 
+    /**
+     * To be called before the toolkit starts. Rounded backgrounds are painted as what they are: stretching the pictures that
+     * JavaFX keeps of them takes most of a frame where no graphics card does it.
+     */
+    public static void chooseHowToPaint() {
+        if (System.getProperty(PICTURES_OF_BACKGROUNDS) == null) {
+            System.setProperty(PICTURES_OF_BACKGROUNDS, "true");
+        }
+    }
+
     /** Starts the toolkit; false where there is no display. */
     public static boolean start() {
+        chooseHowToPaint();
         try {
             Platform.startup(() -> {
                 Platform.setImplicitExit(false);

@@ -49,6 +49,7 @@ public final class Fx {
         setUnlessSet("headless.geometry", "1920x1080-32");
         setUnlessSet("prism.order", "sw");
         setUnlessSet("prism.lcdtext", "false");
+        Window.chooseHowToPaint();
         CountDownLatch up = new CountDownLatch(1);
         try {
             Platform.startup(up::countDown);

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import org.rafterbook.flight.FlightEventKind;
 import org.rafterbook.logbook.FlightLine;
 import org.rafterbook.ui.kit.Lay;
+import org.rafterbook.ui.kit.RollingPane;
 import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.kit.Words;
 import org.rafterbook.units.QuantityFormat;
@@ -69,7 +69,7 @@ final class EveningPane {
     }
 
     /** Rolls the list, and wishes for no more height than a few flights need. */
-    private final class Rolling extends ScrollPane {
+    private final class Rolling extends RollingPane {
 
         private Rolling() {
             super(list);

@@ -81,7 +81,7 @@ public final class Lay {
 
     /** Lets the middle of a sheet roll where the room is too low, so that what stands above and below stays in sight. */
     public static ScrollPane rolling(Node middle) {
-        ScrollPane rolling = new ScrollPane(middle);
+        ScrollPane rolling = new RollingPane(middle);
         rolling.setFitToWidth(true);
         rolling.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         rolling.setFocusTraversable(false);

@@ -18,6 +18,7 @@ import org.rafterbook.ui.action.Keys;
 import org.rafterbook.ui.kit.Buttons;
 import org.rafterbook.ui.kit.CautionBox;
 import org.rafterbook.ui.kit.Lay;
+import org.rafterbook.ui.kit.RollingPane;
 import org.rafterbook.ui.kit.Segments;
 import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.kit.Table;
@@ -143,7 +144,7 @@ public final class MotorBoxPlace implements Place {
     private Sheet form(Button add, Button right) {
         Sheet form = new Sheet();
         VBox parts = Lay.styled(Lay.column(12, pages, shownPage, Lay.column(8, add, right)), "section");
-        ScrollPane rolling = new ScrollPane(parts);
+        ScrollPane rolling = new RollingPane(parts);
         rolling.setFitToWidth(true);
         rolling.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         rolling.setFocusTraversable(false);

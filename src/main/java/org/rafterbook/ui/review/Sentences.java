@@ -3,13 +3,13 @@ package org.rafterbook.ui.review;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import org.rafterbook.ui.kit.Lay;
+import org.rafterbook.ui.kit.RollingPane;
 import org.rafterbook.ui.kit.Words;
 
 /** Running sentences below each other that roll where they are long; the verdict first. */
-final class Sentences extends ScrollPane {
+final class Sentences extends RollingPane {
 
     private final VBox all = Lay.column(4);
 

@@ -11,6 +11,7 @@ import org.rafterbook.ui.chart.Layer;
 import org.rafterbook.ui.chart.Rule;
 import org.rafterbook.ui.chart.RuleLayers;
 import org.rafterbook.ui.kit.Lay;
+import org.rafterbook.ui.kit.RollingPane;
 import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.look.Token;
 import org.rafterbook.units.QuantityFormat;
@@ -39,7 +40,7 @@ final class Charts {
         this.format = format;
         this.pick = pick;
         this.open = open;
-        ScrollPane rolling = new ScrollPane(rows);
+        ScrollPane rolling = new RollingPane(rows);
         rolling.setFitToWidth(true);
         rolling.setFitToHeight(true);
         rolling.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);

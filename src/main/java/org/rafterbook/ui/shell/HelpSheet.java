@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.stream.Stream;
 import javafx.geometry.Orientation;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -17,6 +16,7 @@ import org.rafterbook.ui.action.Action;
 import org.rafterbook.ui.action.Keys;
 import org.rafterbook.ui.kit.KeyCap;
 import org.rafterbook.ui.kit.Lay;
+import org.rafterbook.ui.kit.RollingPane;
 import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.kit.Words;
 
@@ -109,7 +109,7 @@ final class HelpSheet extends StackPane {
     }
 
     /** As high as all keys where there is room for them, else rolled. */
-    private static final class Rolling extends ScrollPane {
+    private static final class Rolling extends RollingPane {
 
         private Rolling() {
             setFitToWidth(true);

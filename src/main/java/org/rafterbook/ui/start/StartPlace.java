@@ -17,6 +17,7 @@ import org.rafterbook.ui.kit.Field;
 import org.rafterbook.ui.kit.FittingFrame;
 import org.rafterbook.ui.kit.FoldingColumn;
 import org.rafterbook.ui.kit.Lay;
+import org.rafterbook.ui.kit.RollingPane;
 import org.rafterbook.ui.kit.Sheet;
 import org.rafterbook.ui.kit.Words;
 import org.rafterbook.ui.shell.Logbooks;
@@ -94,7 +95,7 @@ public final class StartPlace implements Place {
     }
 
     private HBox page(ChoicesForm choices, Keys own) {
-        ScrollPane rolling = new ScrollPane(offers);
+        ScrollPane rolling = new RollingPane(offers);
         rolling.setFitToWidth(true);
         rolling.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         rolling.setFocusTraversable(false);
