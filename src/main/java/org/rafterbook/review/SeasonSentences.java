@@ -215,8 +215,8 @@ final class SeasonSentences {
         for (ReviewFlight flight : counted) {
             String reason = flight.outcome().reason();
             if (flight.isExact() && reason != null) {
-                sentences.add(
-                        "Flight " + flight.orderInSession() + " of " + flight.sessionDate() + ": " + reason + ".");
+                sentences.add("Flight " + flight.orderInSession() + " of " + DAY.format(flight.sessionDate()) + ": "
+                        + reason + ".");
             }
         }
     }

@@ -24,6 +24,7 @@ public final class Window {
 
     /** From the first frame until the places are made ahead: by then today's session stands. */
     private static final String PICTURES_OF_BACKGROUNDS = "prism.disableRegionCaching";
+
     private static final Duration QUIET = Duration.seconds(1);
 
     private Window() {}

@@ -68,6 +68,7 @@ public final class Snapshots {
         }
         shots.add(new Shot(Theme.LIGHT, TextSize.NORMAL, 1920, 1080, "-light-1920"));
         shots.add(new Shot(Theme.LIGHT, TextSize.LARGEST, 1280, 800, "-light-150"));
+        shots.add(new Shot(Theme.LIGHT, TextSize.LARGEST, 1920, 1080, "-light-1920-150"));
         return shots;
     }
 

@@ -195,7 +195,7 @@ final class ChangeTable {
         return day == null
                 ? Words.hint("to come")
                 : twoLines(
-                        Words.body("same day alone: " + day.flightsFrom() + " and " + day.flightsTo()),
+                        Words.body("same day, " + day.flightsFrom() + " and " + day.flightsTo()),
                         Words.hint("effect to come"));
     }
 

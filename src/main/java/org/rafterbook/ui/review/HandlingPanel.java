@@ -35,16 +35,16 @@ final class HandlingPanel {
         this.model = model;
         along.setWrapText(true);
         table.rowHeight(TWO_LINES_EM);
-        table.text("", 6.4, Row::value).grow().head(along);
+        table.text("", 5.3, Row::value).grow().head(along);
         table.number("flights", "", 4.2, r -> String.valueOf(r.handling().flights()));
-        table.node("upsets\nrecovered", 6.4, r -> share(r.handling().recovered()));
+        table.node("upsets\nrecovered", 6.5, r -> share(r.handling().recovered()));
         table.node(
-                "stalls\na flight",
-                5.2,
+                "stalls a\nflight (n)",
+                6,
                 r -> rate(r.handling().stalls(), r.handling().flights()));
         table.node(
-                "steers\na flight",
-                5.2,
+                "steers a\nflight (n)",
+                5.8,
                 r -> rate(r.handling().steers(), r.handling().flights()));
         model.part(table.visibleProperty(), this::show, model.axisProperty());
     }
@@ -61,7 +61,7 @@ final class HandlingPanel {
         }
         ReviewAxis axis = model.axisProperty().get();
         table.ifEmpty(axis.nothing(answer));
-        along.setText(axis.isMargin() ? "margin" : axis.name());
+        along.setText(axis.isMargin() ? "margin\nin %" : axis.name());
         SettingInfo setting = axis.setting();
         table.rows(setting == null ? byMargin(answer.input().flights()) : bySetting(answer, setting));
     }
@@ -72,7 +72,7 @@ final class HandlingPanel {
                 .entrySet()) {
             Span span = one.getKey();
             rows.add(new Row(
-                    QuantityFormat.rounded(span.low(), 0) + " to " + QuantityFormat.rounded(span.high(), 0) + " %",
+                    QuantityFormat.rounded(span.low(), 0) + " to " + QuantityFormat.rounded(span.high(), 0),
                     one.getValue()));
         }
         return rows;
@@ -94,11 +94,11 @@ final class HandlingPanel {
                 : Words.hint("–");
     }
 
-    /** Where somebody counted on some of the flights only, the rate says on how many. */
+    /** Where somebody counted on some of the flights only, the rate says in brackets on how many. */
     private static Node rate(Rate rate, int flights) {
         return rate.isKnown()
                 ? both(
-                        Rate.figure(rate.perFlight()) + (rate.flights() < flights ? ", n = " + rate.flights() : ""),
+                        Rate.figure(rate.perFlight()) + (rate.flights() < flights ? " (" + rate.flights() + ")" : ""),
                         Rate.figure(rate.low()) + " to " + Rate.figure(rate.high()))
                 : Words.hint("–");
     }

@@ -70,6 +70,10 @@ final class NotesPanel extends VBox {
         search.selectAll();
     }
 
+    boolean isSearching() {
+        return search.isFocused();
+    }
+
     /** Goes from the search into what it found; false where the cursor was not in the search. */
     boolean leaveSearch() {
         if (!search.isFocused()) {

@@ -33,6 +33,10 @@ final class ReviewPage {
 
     private static final double NARROW_EM = 78;
     private static final double LOW_EM = 56;
+
+    /** Below this height two charts below each other would both be too low to be read. */
+    private static final double ONE_CHART_EM = 62;
+
     private static final PseudoClass LOW = PseudoClass.getPseudoClass("low");
 
     /** What is in front where not all has room. */
@@ -66,6 +70,8 @@ final class ReviewPage {
     private final Action different;
     private @Nullable ThatTimeForm form;
     private boolean low;
+    private boolean oneChart;
+    private boolean chanceInFront;
     private boolean anyJudged;
     private Front front = Front.TABLE;
 
@@ -220,13 +226,16 @@ final class ReviewPage {
 
     private void toPlot() {
         front = Front.CHARTS;
+        chanceInFront = false;
         turn();
         times.choice().open();
     }
 
     private void takeNextChance() {
-        if (narrow && front != Front.CHARTS) {
+        boolean hidden = narrow ? front != Front.CHARTS : oneChart && !chanceInFront;
+        if (hidden) {
             front = Front.CHARTS;
+            chanceInFront = true;
             turn();
         } else {
             touch.takeNext();
@@ -238,8 +247,13 @@ final class ReviewPage {
         return notes.leaveSearch();
     }
 
-    /** Leaves a form, or what is in front of the table; false where neither was so. */
+    /** Leaves a form, the search, or what is in front of the table; false where none was so. */
     boolean back() {
+        if (notes.isSearching()) {
+            model.searchProperty().set("");
+            toTable();
+            return true;
+        }
         if (tryNext.back() || trials.back()) {
             toTable();
             return true;
@@ -266,6 +280,7 @@ final class ReviewPage {
     boolean fold(double widthEm, double heightEm) {
         narrow = widthEm < NARROW_EM;
         low = heightEm < LOW_EM;
+        oneChart = !narrow && heightEm < ONE_CHART_EM;
         right.pseudoClassStateChanged(LOW, narrow);
         Pane charts = narrow ? row : column;
         column.getChildren().clear();
@@ -280,6 +295,8 @@ final class ReviewPage {
         if (!right.getChildren().equals(List.of(beside))) {
             right.getChildren().setAll(beside);
         }
+        Lay.show(times.node(), !oneChart || !chanceInFront);
+        Lay.show(touch.node(), !oneChart || chanceInFront);
         boolean charts = narrow && front == Front.CHARTS;
         Lay.show(left, !charts);
         Lay.show(right, !narrow || charts);

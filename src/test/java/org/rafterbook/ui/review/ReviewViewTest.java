@@ -159,9 +159,7 @@ class ReviewViewTest {
             waiting.runOne();
             Fx.layOut(scene);
         }
-        assertThat(OnShow.words(scene))
-                .contains("+8 %", "same day alone: 4 and 3")
-                .doesNotContain("judged");
+        assertThat(OnShow.words(scene)).contains("+8 %", "same day, 4 and 3").doesNotContain("judged");
         waiting.run();
         Fx.layOut(scene);
         assertThat(OnShow.words(scene)).contains("1 change judged").doesNotContain("to come");
