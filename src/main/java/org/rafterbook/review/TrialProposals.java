@@ -48,7 +48,7 @@ final class TrialProposals {
     /**
      * What was found.
      *
-     * @param worthFlying the trials, the most promising first, those with little chance of a clear result last
+     * @param worthFlying the trials, the most promising first, ventures and those with little chance of a clear result last
      * @param settled a sentence for each two values between which nothing worth flying for is open
      */
     record Found(List<TrialProposal> worthFlying, List<String> settled) {}
@@ -72,6 +72,7 @@ final class TrialProposals {
         List<TrialProposal> sorted = new ArrayList<>(proposals.values());
         sorted.removeIf(p -> !p.isWorthFlying(difference));
         sorted.sort(Comparator.comparing(TrialProposals::hasLittleChance)
+                .thenComparing(TrialProposals::isVenture)
                 .thenComparing(Comparator.comparingDouble(TrialProposals::worth).reversed()));
         return new Found(
                 new Parting(input.steps(), changes).once(sorted),
@@ -84,6 +85,11 @@ final class TrialProposals {
     private static boolean hasLittleChance(TrialProposal proposal) {
         Forecast forecast = proposal.forecast();
         return forecast != null && forecast.hasLittleChance();
+    }
+
+    /** Beyond anything flown, and the margin goes with it: not what is proposed first. */
+    private static boolean isVenture(TrialProposal proposal) {
+        return proposal.cautions().size() > 1;
     }
 
     private static double worth(TrialProposal proposal) {
