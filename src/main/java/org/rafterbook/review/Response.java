@@ -90,7 +90,7 @@ public record Response(
     }
 
     /** Where the best lies among what was flown, or on which side of it: what was never flown is not spoken of. */
-    private String bestInWords() {
+    public String bestInWords() {
         if (best.low() > flown.high()) {
             return "Best " + axis.label() + " probably above " + show(flown.high()) + unit()
                     + ", the highest flown (90 %).";
@@ -127,18 +127,34 @@ public record Response(
         return beyond > grid() / 2 ? "; nothing " + where + unit() + " was flown." : ".";
     }
 
-    private String littleLostInWords() {
+    /** What of {@link #best} was flown; null where it lies beyond all that was. */
+    public @Nullable Span bestFlown() {
+        return amongFlown(best);
+    }
+
+    /** What of {@link #littleLost} was flown; null where nothing was. */
+    public @Nullable Span littleLostFlown() {
+        return littleLost == null ? null : amongFlown(littleLost);
+    }
+
+    private @Nullable Span amongFlown(Span span) {
+        double low = Math.max(span.low(), flown.low());
+        double high = Math.min(span.high(), flown.high());
+        return low > high ? null : new Span(low, high);
+    }
+
+    /** What is nearly as good as the best, as far as it was flown. */
+    public String littleLostInWords() {
         if (littleLost == null) {
             return "Too little is known to say which values cost less than 1 %.";
         }
-        double low = Math.max(littleLost.low(), flown.low());
-        double high = Math.min(littleLost.high(), flown.high());
-        if (low > high) {
+        Span told = littleLostFlown();
+        if (told == null) {
             return "No value flown is known to cost less than 1 %.";
         }
-        return show(low).equals(show(high))
-                ? "Of what was flown " + show(low) + unit() + " costs less than 1 %."
-                : "Anything from " + show(new Span(low, high)) + " costs less than 1 %.";
+        return show(told.low()).equals(show(told.high()))
+                ? "Of what was flown " + show(told.low()) + unit() + " costs less than 1 %."
+                : "Anything from " + show(told) + " costs less than 1 %.";
     }
 
     private String show(Span span) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Response curves and what to try next from flights that were corrected for everything else. */
@@ -28,6 +29,10 @@ public final class Responses {
         List<Double> values = distinct(points, tolerance);
         if (values.size() < VALUES_NEEDED) {
             return Answer.cannotTell(tooFew(axis, values));
+        }
+        List<Double> clean = distinct(points.stream().filter(p -> !p.atLeast()).toList(), tolerance);
+        if (clean.size() < VALUES_NEEDED) {
+            return Answer.cannotTell(tooFewClean(axis, clean));
         }
         Span flown = new Span(
                 points.stream().mapToDouble(ResponsePoint::value).min().orElseThrow(),
@@ -134,6 +139,16 @@ public final class Responses {
                         + ". A curve needs three values: fly two more."
                 : "Only two values were flown for " + axis.label() + ", " + String.join(" and ", shown)
                         + ". A curve needs three: fly one more.";
+    }
+
+    /** A flight cut short tells how little a value flies at least, never how much: by itself it makes no value of a curve. */
+    private static String tooFewClean(SettingInfo axis, List<Double> clean) {
+        return (clean.isEmpty()
+                        ? "No value of " + axis.label() + " has a clean flight"
+                        : "Of the values of " + axis.label() + " only "
+                                + clean.stream().map(axis::show).collect(Collectors.joining(" and "))
+                                + (clean.size() == 1 ? " has" : " have") + " clean flights")
+                + "; elsewhere all were cut short. A curve needs clean flights at three.";
     }
 
     private static Span range(SettingInfo axis, Span flown) {

@@ -29,7 +29,7 @@ public record SeasonPlans(
         List<String> advice) {
 
     /** Changes whenever the same input would give another answer or other words. */
-    public static final String EDITION = Effects.EDITION + ".9";
+    public static final String EDITION = Effects.EDITION + ".10";
 
     private static final String NO_ESTIMATE =
             "Nothing can be told yet: two flights that count are needed, one of them clean.";

@@ -245,8 +245,8 @@ public final class ReviewDocument {
         entry.put("unit", response == null ? null : response.axis().unit());
         entry.put("flights", response == null ? null : response.points().size());
         span(entry, "flown", response == null ? null : response.flown());
-        span(entry, "best", response == null ? null : response.best());
-        span(entry, "little_lost", response == null ? null : response.littleLost());
+        span(entry, "best", response == null ? null : response.bestFlown());
+        span(entry, "little_lost", response == null ? null : response.littleLostFlown());
         entry.put(
                 "curve",
                 response == null
@@ -258,8 +258,12 @@ public final class ReviewDocument {
         entry.put("sentences", response == null ? List.of() : review.sentences(response));
         if (answer instanceof Answer.CannotTell<Response> open) {
             entry.put("missing", open.sentence());
-        } else if (response != null && response.littleLost() == null) {
-            entry.put("little_lost_missing", "Too little is known to say which values cost less than 1 %.");
+        }
+        if (response != null && response.bestFlown() == null) {
+            entry.put("best_missing", response.bestInWords());
+        }
+        if (response != null && response.littleLostFlown() == null) {
+            entry.put("little_lost_missing", response.littleLostInWords());
         }
         return entry;
     }

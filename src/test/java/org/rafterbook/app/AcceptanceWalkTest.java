@@ -390,7 +390,7 @@ class AcceptanceWalkTest {
                 signed(change.get("same_day_high_percent").asDouble()));
         try (WindowRobot window = WindowRobot.open(logbook())) {
             window.press(KeyCode.F4)
-                    .sees("Quire, 8 flights")
+                    .sees("Review: Quire")
                     .sees("8 flights, 1 of them \"at least\"")
                     .sees(compared);
             window.press(KeyCode.R).sees("8 flights on 2 versions, 4 riggings, 3 changes.");

@@ -114,6 +114,20 @@ class ResponsesTest {
     }
 
     @Test
+    void aValueWithoutACleanFlightMakesNoCurve() {
+        List<ResponsePoint> points = new ArrayList<>();
+        for (int i = 0; i < 12; i++) {
+            double x = 2 + 0.25 * (i % 3);
+            points.add(new ResponsePoint("", x, "s", 6 + 0.1 * x + 0.01 * (i % 4), i % 3 == 2));
+        }
+
+        assertThat(sentence(Responses.of(setting(null, 2.0, 4.0), points)))
+                .isEqualTo(
+                        "Of the values of wing incidence only 2° and 2.25° have clean flights; elsewhere all were cut"
+                                + " short. A curve needs clean flights at three.");
+    }
+
+    @Test
     void noValueThatWasNeverFlownIsSaidToCostLittle() {
         List<ResponsePoint> points = new ArrayList<>();
         for (int i = 0; i < 24; i++) {
@@ -128,6 +142,7 @@ class ResponsesTest {
                 .startsWith(
                         "Best wing incidence probably above 2.5°, the highest flown (90 %).",
                         "Too little is known to say which values cost less than 1 %.");
+        assertThat(response.bestFlown()).isNull();
     }
 
     @Test

@@ -39,7 +39,10 @@ public record FlightMark<K>(
     /** The same, at the edge where it lies beyond these. */
     public FlightMark<K> within(double low, double high) {
         double held = Math.max(low, Math.min(high, y));
-        return held == y ? this : new FlightMark<>(key, x, held, mark, atLeast, partial, leftOut, behind, says);
+        return held == y
+                ? this
+                : new FlightMark<>(
+                        key, x, held, mark, atLeast, partial, leftOut, behind, says + ", beyond the picture's edge");
     }
 
     MarkStyle style() {

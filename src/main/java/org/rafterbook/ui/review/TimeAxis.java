@@ -9,7 +9,7 @@ final class TimeAxis {
 
     private static final double[] STEPS = {5, 10, 15, 30, 60, 120, 300, 600, 1200, 3600};
     private static final int MOST_STEPS = 4;
-    private static final double FAR = 4;
+    private static final double FAR = 6;
 
     private TimeAxis() {}
 
