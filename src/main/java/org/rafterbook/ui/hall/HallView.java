@@ -107,7 +107,7 @@ public final class HallView implements Place {
             case IN_THE_AIR -> new AirView(model, keysOf(state), units, zone, followed, this::putSide);
             case LANDING -> new LandingView(model, keysOf(state), units, zone, followed);
         };
-        Keys first = of(HallState.PREPARING);
+        Keys first = keysOf(HallState.PREPARING);
         evening = new EveningSide(model, first, format, followed);
         rule = new EveningRule(zone);
         first.on("Q", "This evening", this::turnSide).at(right);
@@ -131,10 +131,17 @@ public final class HallView implements Place {
         return Objects.requireNonNull(keys.get(state));
     }
 
-    /** The keys of a state, which its sheet has dealt. */
+    /** The keys of a state, which its sheet deals; that of the next flight does so once today's session is on the screen. */
     private Keys of(HallState state) {
-        sheet(state);
+        if (!isToFollow(state)) {
+            sheet(state);
+        }
         return keysOf(state);
+    }
+
+    /** The sheet for the next flight is neither made nor laid out before the first frame. */
+    private boolean isToFollow(HallState state) {
+        return !sheetIn && state == HallState.PREPARING;
     }
 
     /** Made when it is first needed, so that the window is quick to show; the others follow when there is time. */
@@ -166,20 +173,22 @@ public final class HallView implements Place {
     private void showState(HallState state) {
         sideInFront = false;
         turn();
-        HallSheet shown = sheet(state);
-        refresh(state);
-        if (sheetIn || state != HallState.PREPARING) {
-            putSheet(shown);
+        if (isToFollow(state)) {
+            right.front(evening.node());
+        } else {
+            putSheet(state);
+            right.front(sheet(state) instanceof AirView air ? air.side() : evening.node());
         }
-        right.front(shown instanceof AirView air ? air.side() : evening.node());
         // a field of the sheet that goes must not keep the keys
         if (page.getScene() != null) {
             page.getScene().getRoot().requestFocus();
         }
     }
 
-    private void putSheet(HallSheet sheet) {
+    private void putSheet(HallState state) {
         sheetIn = true;
+        HallSheet sheet = sheet(state);
+        refresh(state);
         left.front(sheet.node());
     }
 
@@ -189,7 +198,7 @@ public final class HallView implements Place {
             begun = true;
             background.afterFrame(page.getScene(), () -> {
                 if (!sheetIn) {
-                    putSheet(sheet(model.stateProperty().get()));
+                    putSheet(model.stateProperty().get());
                 }
                 evening.complete();
                 background.afterFrame(page.getScene(), model::complete);
@@ -227,7 +236,10 @@ public final class HallView implements Place {
     /** The sheet in sight first; what stands round it follows part by part, so that keys are never kept waiting. */
     private void show(HallData data) {
         stale.addAll(sheets.keySet());
-        refresh(model.stateProperty().get());
+        HallState state = model.stateProperty().get();
+        if (!isToFollow(state)) {
+            refresh(state);
+        }
         List<Consumer<HallData>> parts = new ArrayList<>(evening.parts());
         parts.add(newest -> {
             rule.show(newest.evening(), model.now());
