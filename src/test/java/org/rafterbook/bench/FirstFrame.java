@@ -11,14 +11,17 @@ import org.rafterbook.app.Rafterbook;
 
 /**
  * One start in a process of its own: {@code empty}, a JavaFX window with nothing in it, or {@code program}, the program on
- * its default logbook. Prints {@code window} when the first frame is painted and {@code session} when today's flights are
+ * its default logbook; {@code archive}, the program, ended so that an archive of its classes can be written. Prints {@code window} when the first frame is painted and {@code session} when today's flights are
  * in it, then ends.
  */
 public final class FirstFrame {
 
+    private static boolean archiving;
+
     private FirstFrame() {}
 
     public static void main(String[] args) {
+        archiving = args[0].equals("archive");
         if (args[0].equals("empty")) {
             Platform.startup(FirstFrame::empty);
         } else {
@@ -85,6 +88,10 @@ public final class FirstFrame {
     }
 
     private static void end() {
-        Runtime.getRuntime().halt(0);
+        if (archiving) {
+            new Thread(() -> System.exit(0)).start(); // the virtual machine writes its archive on the way
+        } else {
+            Runtime.getRuntime().halt(0);
+        }
     }
 }
