@@ -283,7 +283,7 @@ public final class HallView implements Place {
         HallData data = model.data();
         AirReading read = data == null ? null : data.evening().air();
         if (data != null && read != null) {
-            String ago = read.at() == null
+            String ago = read.at() == null || read.at().isAfter(instant)
                     ? ""
                     : Duration.between(read.at(), instant).toMinutes() + " min ago: ";
             airFigure.show(ago + format.text(Quantity.TEMPERATURE, read.temperatureK()) + ", "
